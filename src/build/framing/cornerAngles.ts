@@ -1,0 +1,106 @@
+import { catalogue } from "../../catalogue/catalogue.ts";
+import type { SectionRow } from "../../catalogue/rows.ts";
+import type { Job } from "../../job/job.ts";
+import { type PartMaker, partMaker } from "../makePart.ts";
+import type { Part } from "../part.ts";
+import type { Span, Stack, Surface, SurfaceId } from "../surface.ts";
+import { barPart } from "./frameSurface.ts";
+
+/** Bearing that a board edge in a corner needs on the angle behind it. */
+const LEAST_BEARING = 0.0095;
+/** Angles for corners, narrow first. */
+const CORNER_ANGLES = ["angle-1-1-2-18mil", "trim-2x2-18mil", "trim-3x3-18mil"] as const;
+
+/**
+ * Angles that carry board edges in the corners, where studs are pulled back for the nozzle: one from floor to ceiling in
+ * each corner of two lined walls, and one along each edge of a lined ceiling. They are set when the foam is in. Each is
+ * made on the side wall or the roof; its extent is the box around both legs.
+ */
+export function cornerAngles(job: Job, surfaces: readonly Surface[]): readonly Part[] {
+  const stack = (id: SurfaceId): Stack => surfaceIn(surfaces, id).stack;
+  const bottom = job.floor.laid === "before walls" ? stack("floor").finished : 0;
+  const lined = (id: SurfaceId): boolean => stack(id).boards.length > 0;
+  const walls = [
+    { id: "left", start: "blindEnd", end: "doorEnd" },
+    { id: "right", start: "doorEnd", end: "blindEnd" },
+  ] as const;
+  const upright = walls.flatMap(({ id, start, end }) => {
+    const surface = surfaceIn(surfaces, id);
+    const maker = partMaker({ ...surface, id: `${id}/corner` });
+    const { inside } = surface;
+    const height = { from: bottom, to: inside.v1 - stack("roof").finished };
+    return [
+      ...(lined(id) && lined(start) ? [uprightAngle(maker, id, surface, stack(start), inside.u0, 1, height)] : []),
+      ...(lined(id) && lined(end) ? [uprightAngle(maker, id, surface, stack(end), inside.u1, -1, height)] : []),
+    ];
+  });
+  return lined("roof") ? [...upright, ...ceilingAngles(surfaces)] : upright;
+}
+
+function uprightAngle(
+  maker: PartMaker,
+  id: SurfaceId,
+  surface: Surface,
+  neighbour: Stack,
+  corner: number,
+  direction: 1 | -1,
+  height: Span,
+): Part {
+  const { boardPlane, finished } = surface.stack;
+  const section = angleFor(Math.max(finished - boardPlane, neighbour.finished - neighbour.boardPlane));
+  const u = legSpan(corner, direction, neighbour.boardPlane, section);
+  const depth = { from: boardPlane - section.thickness, to: boardPlane + section.width };
+  const rect = { u0: u.from, u1: u.to, v0: height.from, v1: height.to };
+  return { ...barPart(maker, section, "corner angle", rect, depth, "v", undefined), surface: id };
+}
+
+function ceilingAngles(surfaces: readonly Surface[]): readonly Part[] {
+  const roof = surfaceIn(surfaces, "roof");
+  const maker = partMaker({ ...roof, id: "roof/corner" });
+  const stack = (id: SurfaceId): Stack => surfaceIn(surfaces, id).stack;
+  const { inside } = roof;
+  const u = { from: inside.u0 + stack("blindEnd").boardPlane, to: inside.u1 - stack("doorEnd").boardPlane };
+  const v = { from: inside.v0 + stack("left").boardPlane, to: inside.v1 - stack("right").boardPlane };
+  const thickness = roof.stack.finished - roof.stack.boardPlane;
+  const depthOf = (section: SectionRow): Span => ({
+    from: roof.stack.boardPlane - section.thickness,
+    to: roof.stack.boardPlane + section.width,
+  });
+  const edge = (neighbour: SurfaceId, corner: number, direction: 1 | -1, runs: "u" | "v"): Part => {
+    const { boardPlane, finished } = stack(neighbour);
+    const section = angleFor(Math.max(thickness, finished - boardPlane));
+    const leg = legSpan(corner, direction, boardPlane, section);
+    const rect =
+      runs === "u"
+        ? { u0: u.from, u1: u.to, v0: leg.from, v1: leg.to }
+        : { u0: leg.from, u1: leg.to, v0: v.from, v1: v.to };
+    return { ...barPart(maker, section, "corner angle", rect, depthOf(section), runs, undefined), surface: "roof" };
+  };
+  return [
+    edge("left", inside.v0, 1, "u"),
+    edge("right", inside.v1, -1, "u"),
+    edge("blindEnd", inside.u0, 1, "v"),
+    edge("doorEnd", inside.u1, -1, "v"),
+  ];
+}
+
+/** From behind the neighbour's boards to the end of the leg that lies behind this surface's boards. */
+function legSpan(corner: number, direction: 1 | -1, boardPlane: number, section: SectionRow): Span {
+  const back = corner + direction * (boardPlane - section.thickness);
+  const tip = corner + direction * (boardPlane + section.width);
+  return direction === 1 ? { from: back, to: tip } : { from: tip, to: back };
+}
+
+/** The narrowest angle whose leg still bears a board edge beyond the neighbour's boards. */
+function angleFor(boards: number): SectionRow {
+  const rows = CORNER_ANGLES.map((id) => catalogue.sections.get(id));
+  const fitting = rows.find((row) => row.width - boards >= LEAST_BEARING) ?? rows.at(-1);
+  if (fitting === undefined) throw new RangeError("no corner angle in the catalogue");
+  return fitting;
+}
+
+function surfaceIn(surfaces: readonly Surface[], id: SurfaceId): Surface {
+  const found = surfaces.find((surface) => surface.id === id);
+  if (found === undefined) throw new RangeError(`no surface ${id}`);
+  return found;
+}

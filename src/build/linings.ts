@@ -1,0 +1,152 @@
+import type { BoxRow } from "../catalogue/rows.ts";
+import { grow, type Rect } from "../geometry/rect.ts";
+import type { Job } from "../job/job.ts";
+import { boardSurface } from "./boards/boardSurface.ts";
+import type { PlacedOpening } from "./build.ts";
+import type { FramePlan } from "./framing/frameSurface.ts";
+import { type LinedSurface, lineSurface } from "./lineSurface.ts";
+import { partMaker } from "./makePart.ts";
+import { leafRects } from "./shell/shell.ts";
+import type { Stack, Surface, SurfaceId } from "./surface.ts";
+import { buildUpOf } from "./surfaces.ts";
+
+/** The faces that a wall or roof meets at the start and the end of u. */
+const NEIGHBOURS = {
+  left: { start: "blindEnd", end: "doorEnd" },
+  right: { start: "doorEnd", end: "blindEnd" },
+  blindEnd: { start: "right", end: "left" },
+  doorEnd: { start: "left", end: "right" },
+  roof: { start: "blindEnd", end: "doorEnd" },
+} as const satisfies Partial<Record<SurfaceId, { start: SurfaceId; end: SurfaceId }>>;
+
+type LinedFace = keyof typeof NEIGHBOURS;
+
+/**
+ * Frames and boards the roof, the four walls and the partitions. End walls run to the side walls' stud planes and side
+ * walls butt against the finished end walls, so that no corner is lined twice. Wall studs stop under the ceiling's
+ * framing, which rests on them.
+ */
+export function linings(job: Job, surfaces: readonly Surface[], openings: readonly PlacedOpening[]): readonly LinedSurface[] {
+  const surface = (id: SurfaceId): Surface => {
+    const found = surfaces.find((one) => one.id === id);
+    if (found === undefined) throw new RangeError(`no surface ${id}`);
+    return found;
+  };
+  const stack = (id: SurfaceId): Stack => surface(id).stack;
+  const bottom = job.floor.laid === "before walls" ? stack("floor").finished : 0;
+  const openingsIn = (id: SurfaceId): readonly PlacedOpening[] => openings.filter((one) => one.surface.id === id);
+
+  const faces = (Object.keys(NEIGHBOURS) as readonly LinedFace[]).flatMap((id): readonly LinedSurface[] => {
+    const buildUp = buildUpOf(job, job.faces[id].buildUp);
+    if (buildUp === undefined) return [];
+    const { inside } = surface(id);
+    const start = stack(NEIGHBOURS[id].start);
+    const end = stack(NEIGHBOURS[id].end);
+    const pull = buildUp.studs?.cornerPull;
+    const from = startsAtStart(job, id) ? "start" : "end";
+    const framed = { u0: inside.u0 + start.boardPlane, u1: inside.u1 - end.boardPlane };
+    const finished = { u0: inside.u0 + start.finished, u1: inside.u1 - end.finished };
+    const roof = stack("roof");
+    const extents =
+      id === "roof"
+        ? roofExtents(job, inside, framed, finished, stack("left"), stack("right"))
+        : {
+            frame: { ...framed, v0: bottom, v1: inside.v1 - roof.boardPlane },
+            boards: {
+              ...(id === "left" || id === "right" ? finished : framed),
+              v0: bottom,
+              v1: inside.v1 - (job.ceilingFirst ? roof.finished : roof.boardPlane),
+            },
+          };
+    const plan: FramePlan = {
+      rect: extents.frame,
+      pull: { start: cornerPull(pull, start), end: cornerPull(pull, end) },
+      boards: { from: extents.boards.u0, to: extents.boards.u1 },
+      from,
+    };
+    return [lineSurface(surface(id), [{ buildUp, stack: stack(id), rect: extents.boards }], plan, openingsIn(id))];
+  });
+
+  const partitions = job.partitions.map((partition): LinedSurface => {
+    const one = surface(partition.id);
+    const near = buildUpOf(job, partition.buildUp);
+    if (near === undefined || one.farStack === undefined) throw new RangeError(`partition ${partition.id} has no build-up`);
+    const far = buildUpOf(job, partition.blindSide) ?? near;
+    const plan: FramePlan = {
+      rect: one.inside,
+      pull: { start: 0, end: 0 },
+      boards: { from: one.inside.u0, to: one.inside.u1 },
+      from: partition.studsFrom === "left" ? "start" : "end",
+    };
+    const sides = [
+      { buildUp: near, stack: one.stack, rect: one.inside },
+      { buildUp: far, stack: one.farStack, rect: one.inside },
+    ];
+    return lineSurface(one, sides, plan, openingsIn(partition.id));
+  });
+  return [...faces, ...partitions];
+}
+
+/** Layers on the inside of each cargo door leaf, clear of its edges by the margin for gasket and locking gear. */
+export function leafLinings(job: Job, box: BoxRow, doorEnd: Surface, openings: readonly PlacedOpening[]): readonly LinedSurface[] {
+  const buildUp = buildUpOf(job, job.faces.doorEnd.leafLining);
+  const { leafStack } = doorEnd;
+  if (buildUp === undefined || leafStack === undefined) return [];
+  const leaf: Surface = { ...doorEnd, name: "cargo door leaf" };
+  return leafRects(doorEnd).map((rect, index) => {
+    const boarded = boardSurface(
+      leaf,
+      buildUp.boards,
+      leafStack.boards,
+      {
+        rect: grow(rect, -box.cargoDoors.liningMargin),
+        seamLines: "everywhere",
+        from: "start",
+        holes: openings.filter(({ surface }) => surface.id === "doorEnd").map(({ hole }) => hole),
+        firstLayer: 1,
+        role: "board",
+      },
+      partMaker({ ...leaf, id: `doorEnd/leaf-${index + 1}` }),
+    );
+    const parts = boarded.parts.map((part) => ({ ...part, surface: doorEnd.id }));
+    return { framing: undefined, parts, snags: boarded.snags };
+  });
+}
+
+/** Ceiling framing rests on the side walls' studs; ceiling boards reach to their stud planes, or between the walls. */
+function roofExtents(
+  job: Job,
+  inside: Rect,
+  framed: { readonly u0: number; readonly u1: number },
+  finished: { readonly u0: number; readonly u1: number },
+  left: Stack,
+  right: Stack,
+): { readonly frame: Rect; readonly boards: Rect } {
+  const seat = (wall: Stack): number => wall.studs?.from ?? wall.boardPlane;
+  return {
+    frame: { ...framed, v0: inside.v0 + seat(left), v1: inside.v1 - seat(right) },
+    boards: job.ceilingFirst
+      ? { ...framed, v0: inside.v0 + left.boardPlane, v1: inside.v1 - right.boardPlane }
+      : { ...finished, v0: inside.v0 + left.finished, v1: inside.v1 - right.finished },
+  };
+}
+
+/** Only a corner with foam or studs behind needs room for the nozzle. */
+function cornerPull(pull: number | undefined, neighbour: Stack): number {
+  return pull === undefined || (neighbour.foam === undefined && neighbour.studs === undefined) ? 0 : pull;
+}
+
+/** Whether the stated end of the face is where u starts. */
+function startsAtStart(job: Job, id: LinedFace): boolean {
+  switch (id) {
+    case "left":
+    case "roof":
+      return job.faces[id].studsFrom === "blind end";
+    case "right":
+      return job.faces.right.studsFrom === "door end";
+    case "blindEnd":
+      return job.faces.blindEnd.studsFrom === "right";
+    case "doorEnd":
+      return job.faces.doorEnd.studsFrom === "left";
+  }
+}

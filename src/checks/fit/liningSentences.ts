@@ -1,0 +1,72 @@
+import type { Sentences } from "../finding.ts";
+
+/** What is said of linings, framing, boards, foam and cargo doors. */
+export const liningSentences = {
+  "leaf lining too thick": (f: { over: number; has: number; most: number }, say) => {
+    const [has, most] = say.lengths(f.has, f.most);
+    return `The cargo doors will not close: their lining is ${has} thick and ${most} is the most, ${say.length(f.over)} too much.`;
+  },
+  "leaf lining fits": (f: { has: number; most: number; margin: number }, say) =>
+    `The cargo doors close over their lining: ${say.length(f.has)} thick, ${say.length(f.most)} is the most, ${say.length(f.margin)} to spare.`,
+  "leaf lining too wide": (f: { board: string; has: number; least: number; side: string }, say) => {
+    const [has, least] = say.lengths(f.has, f.least);
+    return `The cargo door lining ${f.board} keeps ${has} from its leaf's edge ${f.side}; gasket and locking gear need ${least}.`;
+  },
+  "leaf margin kept": (f: { board: string; has: number; side: string }, say) =>
+    `The lining keeps clear of gasket and locking gear; the least is ${say.length(f.has)} ${f.side} of ${f.board}.`,
+  "foam locks doors": () =>
+    "Foam between the cargo doors and the wall inside them would glue working doors shut; leave it out there, or fix the doors.",
+  "foam on leaf": () =>
+    "Foam is sprayed on working cargo door leaves; mask the gasket and locking gear, and trim it within the lining's depth.",
+  "leaf lining unused": () => "The cargo doors are fixed shut; their lining still keeps to its depth but has no need to.",
+
+  "nozzle room short": (f: { corner: string; one: string; other: string; has: number; needs: number; missing: number }, say) => {
+    const [has, needs] = say.lengths(f.has, f.needs);
+    return `In the corner of ${f.corner}, ${f.one} and ${f.other} leave ${has} for the foam nozzle; ${needs} is needed, ${say.length(f.missing)} is missing.`;
+  },
+  "nozzle room kept": (f: { count: number; corner: string; has: number; needs: number }, say) =>
+    `The foam nozzle gets into ${f.count === 1 ? "the corner" : `all ${f.count} corners`}; the tightest is ${f.corner} with ${say.length(f.has)}, ${say.length(f.needs)} is needed.`,
+
+  "foam past boards": (f: { surface: string; foam: number; room: number; over: number }, say) => {
+    const [foam, room] = say.lengths(f.foam, f.room);
+    return `Foam on the ${f.surface} is ${foam} thick and the boards leave ${room}; it stands ${say.length(f.over)} proud.`;
+  },
+  "foam short of studs": (f: { surface: string; foam: number; standOff: number }, say) => {
+    const [foam, standOff] = say.lengths(f.foam, f.standOff);
+    return `Foam on the ${f.surface} is ${foam} thick and the studs stand ${standOff} off the sheet; the gap behind them stays open.`;
+  },
+  "foam below one pass": (f: { surface: string; foam: number; least: number }, say) => {
+    const [foam, least] = say.lengths(f.foam, f.least);
+    return `Foam on the ${f.surface} is ${foam} thick; one pass is ${least} at least.`;
+  },
+  "foam fits": (f: { count: number; surface: string; spare: number }, say) =>
+    `Foam lies within the build-up on ${f.count === 1 ? "its face" : `all ${f.count} faces`}; the tightest is the ${f.surface} with ${say.length(f.spare)} to the boards.`,
+  "foam not placed": (f: { surface: string }) =>
+    `The build-up of ${f.surface} names foam, which a partition does not get; take it out or name batts.`,
+
+  "edge off support": (f: { surface: string; layer: number; count: number; at: number; open: number }, say) =>
+    `Layer ${f.layer} of the ${f.surface}: ${f.count === 1 ? "a board edge has" : `${f.count} board edges have`} no support behind, the longest ${say.length(f.open)} at ${say.length(f.at)} along.`,
+  "edges supported": (f: { count: number }) => `All ${f.count} board edges along the studs lie on a support.`,
+  "edges on furring": (f: { surface: string }) =>
+    `Boards on the ${f.surface} hang on furring; their edges between the bars are not checked.`,
+  "seams too near": (f: { surface: string; layer: number; count: number; at: number; apart: number; least: number }, say) => {
+    const [apart, least] = say.lengths(f.apart, f.least);
+    const seams = f.count === 1 ? "a seam" : `${f.count} seams`;
+    return `Layer ${f.layer} of the ${f.surface} has ${seams} too near those of the layer behind, the nearest ${apart} at ${say.length(f.at)} along; ${least} is the least.`;
+  },
+  "seams staggered": (f: { surface: string; apart: number }, say) =>
+    `Seams of one layer keep clear of those of the next; the nearest are ${say.length(f.apart)} apart on the ${f.surface}.`,
+  "boards overlap": (f: { one: string; other: string; area: number }) =>
+    `Boards ${f.one} and ${f.other} of one layer overlap.`,
+  "boards side by side": (f: { count: number }) => `No two boards of one layer overlap (${f.count} looked at).`,
+
+  "no header room": (f: { opening: string; surface: string }) =>
+    `${f.opening} on the ${f.surface} leaves no room for its header or sill; move it up or down.`,
+  "jamb left out": (f: { opening: string; surface: string }) =>
+    `A jamb stud of ${f.opening} on the ${f.surface} finds no room; move the opening along.`,
+  "stagger lost": (f: { surface: string; layer: number; at: number }, say) =>
+    `Layer ${f.layer} of the ${f.surface} has a seam at ${say.length(f.at)} along that lies over one of the layer behind; no other stud was in reach.`,
+  "no seam line": (f: { surface: string; layer: number; at: number }, say) =>
+    `Layer ${f.layer} of the ${f.surface} finds no stud for a seam beyond ${say.length(f.at)} along; use a longer board or another pitch.`,
+  "no room for lining": (f: { surface: string }) => `The ${f.surface} has no room left for its lining.`,
+} as const satisfies Sentences;

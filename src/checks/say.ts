@@ -1,0 +1,45 @@
+import { inch } from "../catalogue/imperial.ts";
+import { formatLength, formatQuantity, type System } from "../units/format.ts";
+
+/** Writes numbers for sentences, in the job's units. */
+export interface Say {
+  /** A length; what is too small for the tape's usual step is written finer, never as nothing. */
+  length(metres: number): string;
+  /** Two lengths that are compared, written finely enough to differ where they differ. */
+  lengths(a: number, b: number): readonly [string, string];
+  mass(kilograms: number): string;
+  force(newtons: number): string;
+  /** A thermal resistance in m2K/W, with the other system's figure behind it. */
+  resistance(value: number): string;
+  transmittance(value: number): string;
+  /** A share of one as a percentage. */
+  share(ratio: number): string;
+}
+
+/** The writer for one system of units. */
+export function sayIn(system: System): Say {
+  const other: System = system === "metric" ? "imperial" : "metric";
+  return {
+    length: (metres) => STEPS[system].map((step) => formatLength(metres, system, { step })).find((text) => !isNothing(text)) ?? formatLength(0, system),
+    lengths: (a, b) => {
+      const pairs = STEPS[system].map((step) => [formatLength(a, system, { step }), formatLength(b, system, { step })] as const);
+      return pairs.find(([one, two]) => one !== two) ?? [formatLength(a, system), formatLength(b, system)];
+    },
+    mass: (kilograms) => formatQuantity("mass", kilograms, system, { unit: system === "metric" ? "kg" : "lb", digits: 4 }),
+    force: (newtons) => formatQuantity("force", newtons, system, { unit: system === "metric" ? "kN" : "lbf", digits: 3 }),
+    resistance: (value) =>
+      `${formatQuantity("thermalResistance", value, system, { digits: 3 })} (${formatQuantity("thermalResistance", value, other, { digits: 3 })})`,
+    transmittance: (value) => formatQuantity("thermalTransmittance", value, system, { digits: 3 }),
+    share: (ratio) => formatQuantity("ratio", ratio, system, { unit: "%", digits: 2 }),
+  };
+}
+
+/** Steps in which lengths are written, the usual first. */
+const STEPS: Readonly<Record<System, readonly number[]>> = {
+  metric: [1e-3, 1e-4, 1e-5, 1e-6],
+  imperial: [inch / 16, inch / 64, inch / 256, inch / 4096],
+};
+
+function isNothing(text: string): boolean {
+  return !/[1-9]/.test(text);
+}

@@ -1,0 +1,100 @@
+import type { Build } from "../build/build.ts";
+import type { Rect } from "../geometry/rect.ts";
+import type { Job } from "../job/job.ts";
+import type { Drawing, DrawnShape } from "./drawing.ts";
+import { paperFor, ratiosFor } from "./sheet/paper.ts";
+import type { Paper } from "./sheet/paper.ts";
+import { fits, shelve } from "./sheet/shelves.ts";
+import type { Block, PlacedBlock } from "./sheet/shelves.ts";
+import { tablesOnPaper } from "./sheet/table.ts";
+import { titleBlock } from "./sheet/titleBlock.ts";
+import { moved, viewOnPaper } from "./sheet/viewOnPaper.ts";
+import { sheetSvg } from "./svg.ts";
+
+/** A sheet as shapes on paper: metres, from the paper's lower left corner. */
+export interface LaidSheet {
+  readonly number: string;
+  readonly title: string;
+  readonly width: number;
+  readonly height: number;
+  /** Nothing is drawn outside the frame. */
+  readonly frame: Rect;
+  /** Scale 1 : ratio of its views; undefined on a sheet of tables. */
+  readonly ratio: number | undefined;
+  readonly shapes: readonly DrawnShape[];
+}
+
+/** A finished sheet; width and height in metres on paper. */
+export interface Sheet {
+  readonly number: string;
+  readonly title: string;
+  readonly width: number;
+  readonly height: number;
+  readonly svg: string;
+}
+
+/** Coarsest scale at which all of a drawing is pressed on one sheet; beyond it the drawing runs on over further sheets. */
+const COARSEST_TOGETHER = 75;
+
+/** Every drawing on paper, as SVG, in order. */
+export function sheets(build: Build, drawings: readonly Drawing[]): readonly Sheet[] {
+  return layOut(build.job, drawings).map((laid) => {
+    const { number, title, width, height } = laid;
+    return { number, title, width, height, svg: sheetSvg(laid) };
+  });
+}
+
+/**
+ * Lays drawings out on paper at the largest usual scale at which all of their views, dimensions and tables fit.
+ * Throws RangeError where a view fits no sheet at the smallest usual scale.
+ */
+export function layOut(job: Job, drawings: readonly Drawing[]): readonly LaidSheet[] {
+  const paper = paperFor(job.units, job.codes.basis);
+  const pages = drawings.flatMap((drawing) => {
+    const { ratio, pages } = arrange(drawing, job, paper);
+    return pages.map((blocks, page) => ({ drawing, ratio, blocks, page, of: pages.length }));
+  });
+  return pages.map(({ drawing, ratio, blocks, page, of }, index) => {
+    const facts = { ratio, sheet: index + 1, sheets: pages.length };
+    const number = of === 1 ? drawing.number : `${drawing.number}.${page + 1}`;
+    const { width, height, frame } = paper;
+    const drawn = blocks.flatMap(({ block, by }) => block.shapes.map((shape) => moved(shape, by)));
+    const shapes = [...drawn, ...titleBlock(job, { ...drawing, number }, paper, facts)];
+    return { number, title: drawing.title, width, height, frame, ratio, shapes };
+  });
+}
+
+/** The scale 1 : ratio that a drawing is laid out at on its paper; undefined where it has no views. */
+export function ratioOf(drawing: Drawing, job: Job): number | undefined {
+  return arrange(drawing, job, paperFor(job.units, job.codes.basis)).ratio;
+}
+
+interface Arrangement {
+  readonly ratio: number | undefined;
+  readonly pages: readonly (readonly PlacedBlock[])[];
+}
+
+function arrange(drawing: Drawing, job: Job, paper: Paper): Arrangement {
+  const tables = tableBlocks(drawing, paper.area);
+  if (drawing.views.length === 0) return { ratio: undefined, pages: shelve(tables, paper.area) };
+  const tried: { ratio: number; pages: Arrangement["pages"] }[] = [];
+  for (const ratio of ratiosFor(job.units)) {
+    const views = drawing.views.map((view) => viewOnPaper(view, ratio));
+    if (!views.every((view) => fits(view, paper.area))) continue;
+    const pages = shelve([...views, ...tables], paper.area);
+    if (pages.length === 1 && (ratio <= COARSEST_TOGETHER || tried.length === 0)) return { ratio, pages };
+    tried.push({ ratio, pages });
+  }
+  const fewest = Math.min(...tried.filter(({ ratio }) => ratio <= COARSEST_TOGETHER).map(({ pages }) => pages.length));
+  const chosen = tried.find(({ pages }) => pages.length === fewest) ?? tried[0];
+  if (chosen === undefined) throw new RangeError(`drawing ${drawing.number} fits no sheet of ${paper.name}`);
+  return chosen;
+}
+
+function tableBlocks(drawing: Drawing, area: Rect): readonly Block[] {
+  const notes = { title: "Notes", columns: ["No.", "Note"], rows: drawing.notes.map((note, index) => [String(index + 1), note]) };
+  return [...drawing.tables, ...(drawing.notes.length === 0 ? [] : [notes])]
+    .filter((table) => table.rows.length > 0)
+    .flatMap((table) => tablesOnPaper(table, area.u1 - area.u0, area.v1 - area.v0))
+    .map(({ shapes, width, height }) => ({ shapes, bounds: { u0: 0, u1: width, v0: -height, v1: 0 } }));
+}

@@ -1,0 +1,75 @@
+import type { Rect } from "../../geometry/rect.ts";
+import { rectHeight, rectWidth } from "../../geometry/rect.ts";
+import type { DrawnShape } from "../drawing.ts";
+
+/** Something that is laid on a sheet as a whole: a view or a table, around its own origin. */
+export interface Block {
+  readonly shapes: readonly DrawnShape[];
+  readonly bounds: Rect;
+}
+
+/** A block and how far it is moved. */
+export interface PlacedBlock {
+  readonly block: Block;
+  readonly by: { readonly x: number; readonly y: number };
+}
+
+const MM = 0.001;
+const GAP = 6 * MM;
+/** Blocks are spread over what is left of the sheet, but not further apart than this. */
+const WIDEST_GAP = 22 * MM;
+
+interface Shelf {
+  readonly blocks: Block[];
+  width: number;
+  height: number;
+}
+
+/** Lays blocks in their order on shelves from the top, and on further pages where one is full; gives the pages. */
+export function shelve(blocks: readonly Block[], area: Rect): readonly (readonly PlacedBlock[])[] {
+  const pages: Shelf[][] = [];
+  let left = Number.NEGATIVE_INFINITY;
+  let shelf: Shelf | undefined;
+  for (const block of blocks) {
+    const [width, height] = [rectWidth(block.bounds), rectHeight(block.bounds)];
+    const grown = shelf === undefined ? height : Math.max(shelf.height, height);
+    if (shelf !== undefined && shelf.width + GAP + width <= rectWidth(area) && left - (grown - shelf.height) >= 0) {
+      left -= grown - shelf.height;
+      shelf.blocks.push(block);
+      shelf.width += GAP + width;
+      shelf.height = grown;
+      continue;
+    }
+    if (left - GAP - height < 0) {
+      pages.push([]);
+      left = rectHeight(area) + GAP;
+    }
+    shelf = { blocks: [block], width, height };
+    left -= GAP + height;
+    pages.at(-1)?.push(shelf);
+  }
+  return pages.map((page) => placed(page, area));
+}
+
+/** True where the block alone fits the area. */
+export function fits(block: Block, area: Rect): boolean {
+  return rectWidth(block.bounds) <= rectWidth(area) && rectHeight(block.bounds) <= rectHeight(area);
+}
+
+function placed(shelves: readonly Shelf[], area: Rect): readonly PlacedBlock[] {
+  const spare = rectHeight(area) - shelves.reduce((sum, shelf) => sum + shelf.height, 0);
+  const down = Math.min(WIDEST_GAP, spare / Math.max(1, shelves.length - 1));
+  const places: PlacedBlock[] = [];
+  let top = area.v1;
+  for (const shelf of shelves) {
+    const widths = shelf.blocks.reduce((sum, block) => sum + rectWidth(block.bounds), 0);
+    const across = Math.min(WIDEST_GAP, (rectWidth(area) - widths) / Math.max(1, shelf.blocks.length - 1));
+    let x = area.u0;
+    for (const block of shelf.blocks) {
+      places.push({ block, by: { x: x - block.bounds.u0, y: top - block.bounds.v1 } });
+      x += rectWidth(block.bounds) + across;
+    }
+    top -= shelf.height + down;
+  }
+  return places;
+}

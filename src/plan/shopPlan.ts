@@ -1,0 +1,37 @@
+import type { Quantity } from "../working/quantity.ts";
+
+/** A moment as calendar day and minutes after midnight; no time zone, the shop's own clock. */
+export interface Moment {
+  readonly day: string;
+  readonly minute: number;
+}
+
+export interface WorkItem {
+  readonly id: string;
+  readonly what: string;
+  /** `work` takes crew hours on working days; `wait` is cure or drying around the clock; `lead` is calendar days of a supplier. */
+  readonly kind: "work" | "wait" | "lead" | "hold point";
+  readonly crew: string | undefined;
+  readonly hours: Quantity<"h">;
+  readonly after: readonly string[];
+  /** For a hold point: who signs, and for what. */
+  readonly signs?: string;
+}
+
+export interface DatedItem extends WorkItem {
+  readonly start: Moment;
+  readonly finish: Moment;
+  /** Working time that it can slip without moving delivery, hours. */
+  readonly slackHours: number;
+  readonly critical: boolean;
+}
+
+/** Who does what, when. */
+export interface ShopPlan {
+  readonly items: readonly DatedItem[];
+  readonly critical: readonly string[];
+  readonly start: Moment;
+  readonly finish: Moment;
+  /** Calendar days between delivery and the due day; negative when late; undefined where no due day is set. */
+  readonly daysToSpare: number | undefined;
+}

@@ -1,0 +1,62 @@
+import { type Build, tareOf } from "../../build/build.ts";
+import { isBoxPart, type Part } from "../../build/part.ts";
+import { catalogue } from "../../catalogue/catalogue.ts";
+import { given } from "../../working/quantity.ts";
+import type { TakeoffLine } from "../takeoff.ts";
+import { byKey, firstOf, piecesOf } from "./partQuantities.ts";
+
+/** The box as bought: one line for all of its parts. */
+export function boxLine(build: Build): TakeoffLine {
+  const net = given(tareOf(build), "kg", "m", "tare of the box", {
+    kind: "job",
+    path: build.job.box.tare === undefined ? "box.row" : "box.tare",
+  });
+  const count = given(1, "1", "n_buy", "boxes", { kind: "job", path: "box" });
+  return {
+    id: `boxes/${build.box.id}`,
+    group: "box",
+    what: `${build.box.what}, ${build.job.box.condition}`,
+    row: { table: "boxes", id: build.box.id },
+    net,
+    also: [],
+    buy: { count, unit: "box", each: "one" },
+    parts: build.parts.filter(isBoxPart).map(({ id }) => id),
+  };
+}
+
+/** Bought articles by row. */
+export function articleLines(parts: readonly Part[]): readonly TakeoffLine[] {
+  const articles = byKey(parts, (part) => (part.row?.table === "articles" ? part.row.id : undefined));
+  return [...articles].map(([id, group]) => {
+    const row = catalogue.articles.get(id);
+    const count = piecesOf(group, `pieces of ${row.what}`);
+    return {
+      id: `articles/${id}`,
+      group: group.every((part) => part.role === "item") ? "items" : "openings",
+      what: row.what,
+      row: { table: "articles", id },
+      net: count,
+      also: [],
+      buy: { count, unit: "piece", each: "one" },
+      parts: group.map((part) => part.id),
+    };
+  });
+}
+
+/** Fit-out items that the job alone describes, by their words. */
+export function itemLines(parts: readonly Part[]): readonly TakeoffLine[] {
+  const items = byKey(parts, (part) => (part.role === "item" && part.row === undefined ? part.what : undefined));
+  return [...items].map(([what, group]) => {
+    const count = piecesOf(group, `pieces of ${what}`);
+    return {
+      id: `items/${firstOf(group).of ?? what}`,
+      group: "items",
+      what,
+      row: undefined,
+      net: count,
+      also: [],
+      buy: { count, unit: "piece", each: "one" },
+      parts: group.map((part) => part.id),
+    };
+  });
+}

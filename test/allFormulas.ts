@@ -1,0 +1,62 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { AnyFormula } from "../src/working/anyFormula.ts";
+
+/** A formula with the file that exports it. */
+export interface FoundFormula {
+  readonly file: string;
+  readonly formula: AnyFormula;
+}
+
+/** What a walk through the source found: the formulas, and how many each file defines in its text. */
+export interface FormulaWalk {
+  readonly found: readonly FoundFormula[];
+  readonly defined: ReadonlyMap<string, number>;
+}
+
+/** Files that start a program or load a native one. */
+const NOT_WALKED = ["src/cli/", "src/river/pack.ts", "src/papers/pdf.ts"];
+
+/**
+ * Imports every module under `folder` (tests apart) and collects the exported formulas, each once. `defined` counts the
+ * calls of defineFormula in the text, so that a formula that is not exported shows as a difference.
+ */
+export async function allFormulas(folder = "src"): Promise<FormulaWalk> {
+  const seen = new Set<unknown>();
+  const found: FoundFormula[] = [];
+  const defined = new Map<string, number>();
+  for (const file of modulesIn(folder)) {
+    const calls = readFileSync(file, "utf8").match(/(?<!function )\bdefineFormula\s*[<(]/g);
+    if (calls !== null) defined.set(file, calls.length);
+    const exported = (await import(pathToFileURL(file).href)) as Record<string, unknown>;
+    for (const value of Object.values(exported).flatMap(valuesOf)) {
+      if (!isFormula(value) || seen.has(value)) continue;
+      seen.add(value);
+      found.push({ file, formula: value });
+    }
+  }
+  return { found, defined };
+}
+
+function modulesIn(folder: string): readonly string[] {
+  return readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .map((path) => join(folder, path).replaceAll("\\", "/"))
+    .filter((path) => path.endsWith(".ts") && !path.endsWith(".test.ts") && !path.endsWith(".d.ts"))
+    .filter((path) => !NOT_WALKED.some((start) => path.startsWith(start)))
+    .sort();
+}
+
+/** An exported value; of a list or a record, what lies directly in it. */
+function valuesOf(value: unknown): readonly unknown[] {
+  if (typeof value !== "object" || value === null || isFormula(value)) return [value];
+  return Object.values<unknown>(value as Record<string, unknown>);
+}
+
+function isFormula(value: unknown): value is AnyFormula {
+  return (
+    typeof value === "object" &&
+    value !== null &&
+    ["id", "text", "takes", "compute"].every((key) => Object.hasOwn(value, key))
+  );
+}
