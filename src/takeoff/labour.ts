@@ -60,8 +60,7 @@ function workOf({ task, place, step, n, L, A, parts }: TaskAmount, book: PriceBo
   const each = (unit: string): string => `hours of "${task}" for one ${unit}`;
   const total = (): Quantity<"h"> => {
     if (A !== undefined) {
-      const once = given(1, "1", "n", "times over the area", { kind: "part", id: place, field: "times" });
-      return apply(hoursByArea, { A, n: n ?? once, H_square: given(inHours, "h/m2", "H_square", each("square metre"), from) }, { means });
+      return apply(hoursByArea, { A, H_square: given(inHours, "h/m2", "H_square", each("square metre"), from) }, { means });
     }
     if (L !== undefined) return apply(hoursByLength, { L, H_metre: given(inHours, "h/m", "H_metre", each("metre"), from) }, { means });
     if (n !== undefined) return apply(hoursByPiece, { n, H_each: given(inHours, "h", "H_each", each("piece"), from) }, { means });
@@ -79,9 +78,8 @@ function once(build: Build, means: string): Quantity<"1"> {
 
 function wholeJob(build: Build): readonly TaskAmount[] {
   const one = (task: LabourTask): TaskAmount => ({ task, place: "job", n: once(build, task), parts: [] });
-  const stops = holdPointsOf(build);
-  const holdPoints = given(stops.length, "1", "n", `hold points: ${stops.join(", ")}`, { kind: "job", path: `job ${build.job.job.id}` });
-  return [one("mobilise"), one("receive box"), { ...one("inspect"), n: holdPoints }, one("weigh and load")];
+  const stops = holdPointsOf(build).map((place): TaskAmount => ({ ...one("inspect"), place }));
+  return [one("mobilise"), one("receive box"), ...stops, one("weigh and load")];
 }
 
 export type HoldPoint = "openings" | "rough-in" | "foam" | "refrigerant" | "final";
@@ -187,7 +185,13 @@ function foamWork(parts: readonly Part[]): readonly TaskAmount[] {
   return parts.flatMap((part): readonly TaskAmount[] => {
     if (part.shape.kind !== "fill") return [];
     const A = given(part.shape.area, "m2", "A", `area of ${part.what}`, { kind: "part", id: part.id, field: "area" });
-    return [{ task: "spray foam", place: part.id, A, n: passesOf(part), parts: [part.id] }];
+    return Array.from({ length: passesOf(part).value }, (_, pass) => ({
+      task: "spray foam",
+      place: part.id,
+      step: pass + 1,
+      A,
+      parts: [part.id],
+    }));
   });
 }
 

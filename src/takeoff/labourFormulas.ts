@@ -31,10 +31,10 @@ export const hoursByArea = defineFormula({
   symbol: "H_lab",
   means: "person-hours of a task",
   unit: "h",
-  text: "A * n * H_square",
-  takes: { A: "m2", n: "1", H_square: "h/m2" },
+  text: "A * H_square",
+  takes: { A: "m2", H_square: "h/m2" },
   source: rate,
-  compute: ({ A, n, H_square }) => A * n * H_square,
+  compute: ({ A, H_square }) => A * H_square,
 });
 
 export const hoursTogether = defineFormula({

@@ -92,40 +92,75 @@ interface RowSeams {
   readonly unsupported: readonly number[];
 }
 
-/** Works from u0 upward; a row laid from the other end is mirrored first and back after. */
+/** A run of seams from some place to the far end, with what it costs. */
+interface SeamRun {
+  readonly seams: readonly Seam[];
+  readonly cost: number;
+}
+
+interface Seam {
+  readonly at: number;
+  readonly supported: boolean;
+  readonly staggered: boolean;
+}
+
+/** What a seam costs: each fault outweighs any number of the lesser ones that a wall can hold. */
+const SEAM_COST = { unsupported: 1e6, staggerLost: 1e3, besideOpening: 1.5, seam: 1 };
+
+/**
+ * The cheapest run of seams over a row, found from the far end backward; of equal runs the one with the widest boards
+ * first. Works from u0 upward; a row laid from the other end is mirrored first and back after.
+ */
 function seamsOfRow(field: BoardField, reach: number, avoid: readonly number[]): RowSeams {
-  const { rect } = field;
+  const { rect, seamLines } = field;
   const mirror = (u: number): number => (field.from === "start" ? u : rect.u0 + rect.u1 - u);
-  const lines = field.seamLines === "everywhere" ? "everywhere" : field.seamLines.map(mirror).sort((a, b) => a - b);
+  const lines = seamLines === "everywhere" ? seamLines : seamLines.map(mirror).sort((a, b) => b - a);
   const shunned = avoid.map(mirror);
   const openingSides = field.holes.flatMap(({ u0, u1 }) => [mirror(u0), mirror(u1)]);
 
-  const seams: number[] = [];
-  const staggerLost: number[] = [];
-  const unsupported: number[] = [];
-  let from = rect.u0;
-  while (rect.u1 - from > reach + SAME_LENGTH) {
-    const latest = Math.min(from + reach, rect.u1 - LEAST_STRIP) + SAME_LENGTH;
-    const possible = lines === "everywhere" ? freeLines(from, latest, shunned) : lines.filter((u) => u > from + LEAST_STRIP && u <= latest);
-    const staggered = possible.filter((u) => shunned.every((seam) => Math.abs(seam - u) >= STAGGER));
-    const best = widest(staggered, openingSides) ?? widest(possible, openingSides);
-    const seam = best ?? latest - SAME_LENGTH;
-    if (best === undefined) unsupported.push(mirror(seam));
-    else if (staggered.length === 0) staggerLost.push(mirror(seam));
-    seams.push(seam);
-    from = seam;
+  const found = new Map<number, SeamRun>();
+  const runFrom = (from: number): SeamRun => {
+    if (rect.u1 - from <= reach + SAME_LENGTH) return { seams: [], cost: 0 };
+    const known = found.get(from);
+    if (known !== undefined) return known;
+    let best: SeamRun | undefined;
+    for (const { at, supported } of seamsWithin(lines, from, Math.min(from + reach, rect.u1 - LEAST_STRIP), shunned)) {
+      const staggered = shunned.every((seam) => Math.abs(seam - at) >= STAGGER);
+      const beside = openingSides.some((side) => Math.abs(side - at) < CLEAR_OF_OPENING);
+      const rest = runFrom(at);
+      const cost =
+        rest.cost +
+        SEAM_COST.seam +
+        (supported ? 0 : SEAM_COST.unsupported) +
+        (staggered ? 0 : SEAM_COST.staggerLost) +
+        (beside ? SEAM_COST.besideOpening : 0);
+      if (best === undefined || cost < best.cost) best = { seams: [{ at, supported, staggered }, ...rest.seams], cost };
+    }
+    if (best === undefined) throw new RangeError(`a board that reaches ${reach} m cannot cover a row`);
+    found.set(from, best);
+    return best;
+  };
+
+  const { seams } = runFrom(rect.u0);
+  const places = (some: readonly Seam[]): readonly number[] => some.map(({ at }) => mirror(at)).sort((a, b) => a - b);
+  return {
+    seams: places(seams),
+    staggerLost: places(seams.filter(({ supported, staggered }) => supported && !staggered)),
+    unsupported: places(seams.filter(({ supported }) => !supported)),
+  };
+}
+
+/** Where a board that starts at `from` may end, the farthest first; off any line where there is none within reach. */
+function seamsWithin(
+  lines: readonly number[] | "everywhere",
+  from: number,
+  latest: number,
+  shunned: readonly number[],
+): readonly { readonly at: number; readonly supported: boolean }[] {
+  if (lines === "everywhere") {
+    const clash = shunned.some((seam) => Math.abs(seam - latest) < STAGGER);
+    return (clash ? [latest, from + (latest - from) / 2] : [latest]).map((at) => ({ at, supported: true }));
   }
-  return { seams: seams.map(mirror).sort((a, b) => a - b), staggerLost, unsupported };
-}
-
-/** The farthest line, of those clear of opening sides where there are any. */
-function widest(lines: readonly number[], openingSides: readonly number[]): number | undefined {
-  const clear = lines.filter((u) => openingSides.every((side) => Math.abs(side - u) >= CLEAR_OF_OPENING));
-  return clear.at(-1) ?? lines.at(-1);
-}
-
-/** On a solid floor: the full reach, or half of it where the full one would lie over a seam beneath. */
-function freeLines(from: number, latest: number, shunned: readonly number[]): readonly number[] {
-  const full = latest - SAME_LENGTH;
-  return shunned.some((seam) => Math.abs(seam - full) < STAGGER) ? [from + (full - from) / 2, full] : [full];
+  const possible = lines.filter((at) => at > from + LEAST_STRIP && at <= latest + SAME_LENGTH);
+  return possible.length > 0 ? possible.map((at) => ({ at, supported: true })) : [{ at: latest, supported: false }];
 }

@@ -4,8 +4,8 @@ import { SAME_LENGTH } from "../../geometry/tolerance.ts";
 
 /** Pieces shorter than this are not worth a cut; the track behind carries the board there. */
 const SHORTEST_CRIPPLE = 0.03;
-/** How far a bay may exceed the pitch before a stud is set against its neighbour to hold it. */
-const PITCH_SLACK = 0.0127;
+/** A stud that stands this near to a place of the pitch takes that place; a bay then exceeds the pitch by twice this at most. */
+const PITCH_SLACK = 0.00635;
 /** Least bearing of a board edge on each side of a seam. */
 const SEAM_BEARING = 0.0095;
 

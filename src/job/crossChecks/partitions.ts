@@ -18,15 +18,16 @@ function standing(draft: Draft, { steps, read }: Piece<Partition>): readonly Job
   if (buildUp.studs === undefined) {
     return [issueAt(draft, at, "build-up", "a build-up with studs: a partition stands on nothing else", undefined)];
   }
-  if (buildUp.studs.standOff === 0) return [];
-  return [issueAt(draft, at, "build-up", "a build-up whose studs have no stand-off: a partition has no skin behind it", undefined)];
+  if (buildUp.studs.standOff === 0 && buildUp.foam === undefined && buildUp.furring === undefined) return [];
+  const wants = "a build-up of studs, boards and paint only: a partition has no skin for foam, stand-off or furring";
+  return [issueAt(draft, at, "build-up", wants, undefined)];
 }
 
 function farSide(draft: Draft, { steps, read }: Piece<Partition>): readonly JobIssue[] {
   const buildUp = read?.blindSide === undefined ? undefined : draft.buildUps.get(read.blindSide)?.read;
   if (buildUp === undefined) return [];
   if (buildUp.studs === undefined && buildUp.foam === undefined && buildUp.furring === undefined) return [];
-  const wants = "a build-up of boards and paint only: the partition's own build-up gives studs, foam and furring";
+  const wants = "a build-up of boards and paint only: the partition's own build-up gives the studs";
   return [issueAt(draft, [...steps, "blindSide"], "build-up", wants, undefined)];
 }
 

@@ -12,29 +12,35 @@ export const spaceIssues: CrossCheck = (draft) => {
   const { width, height, length } = draft.box.inside;
   const [left, right, roof] = [faceThickness(draft, "left"), faceThickness(draft, "right"), faceThickness(draft, "roof")];
   const floor = draft.floor === undefined ? undefined : boardsThickness(draft.floor.layers);
+  const ends = [faceThickness(draft, "blindEnd"), faceThickness(draft, "doorEnd"), namedThickness(draft, LEAF_LINING)];
   return [
     ...squeezed(draft, ["faces", "right"], "width", width, [left, right]),
     ...squeezed(draft, ["faces", "roof"], "height", height, [roof, floor]),
-    ...lengthwise(draft, length),
+    ...squeezed(draft, ["faces", "doorEnd"], "length", length, ends),
+    ...betweenPartitions(draft, length),
   ];
 };
 
-/** Less than this between two finished faces is no space that anything could be built in, m. */
+const LEAF_LINING = ["faces", "doorEnd", "leafLining"];
+/** A box that is left less inside than this, in any direction, is no building; two studs and their tracks need most of it. */
+const LEAST_INSIDE = 0.3;
+/** Less than this between a partition and the next finished face is no space, m. */
 const LEAST_SPACE = 0.05;
 
 function squeezed(draft: Draft, steps: readonly string[], what: string, inside: number, taken: readonly (number | undefined)[]) {
   const known = taken.filter((thickness) => thickness !== undefined);
   const sum = known.reduce((total, thickness) => total + thickness, 0);
   if (known.length < taken.length) return [];
-  if (inside - sum >= LEAST_SPACE) return [];
-  return [issueAt(draft, steps, "no room", `linings thinner than the inside ${what} of ${text(inside)}; they take ${text(sum)}`, undefined)];
+  if (inside - sum >= LEAST_INSIDE) return [];
+  return [issueAt(draft, steps, "no room", `linings that leave at least ${text(LEAST_INSIDE)} of the inside ${what} of ${text(inside)}; they take ${text(sum)}`, undefined)];
 }
 
 /** Walks from the blind end to the door end and measures each space between finished faces. */
-function lengthwise(draft: Draft, length: number): readonly JobIssue[] {
+function betweenPartitions(draft: Draft, length: number): readonly JobIssue[] {
   const blindEnd = faceThickness(draft, "blindEnd");
   const doorEnd = faceThickness(draft, "doorEnd");
-  const leaves = namedThickness(draft, ["faces", "doorEnd", "leafLining"]);
+  const leaves = namedThickness(draft, LEAF_LINING);
+  if (draft.partitions.length === 0) return [];
   if (blindEnd === undefined || doorEnd === undefined || leaves === undefined) return [];
   const issues: JobIssue[] = [];
   let from = blindEnd;
@@ -60,8 +66,7 @@ function partitionSides(draft: Draft, partition: Partition) {
   const far = draft.buildUps.get(partition.blindSide ?? partition.buildUp)?.read;
   if (near?.studs === undefined || far === undefined) return undefined;
   const half = catalogue.sections.get(near.studs.row).depth / 2;
-  const furring = near.furring === undefined || near.furring.temporary ? half : half + catalogue.sections.get(near.furring.row).depth;
-  return { towardBlindEnd: half + boardsThickness(far.boards), towardDoorEnd: furring + boardsThickness(near.boards) };
+  return { towardBlindEnd: half + boardsThickness(far.boards), towardDoorEnd: half + boardsThickness(near.boards) };
 }
 
 function faceThickness(draft: Draft, face: string): number | undefined {

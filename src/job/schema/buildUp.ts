@@ -12,9 +12,9 @@ const studs = z.strictObject({
   row: rowOf("sections"),
   track: rowOf("sections"),
   pitch: size("16 in"),
-  standOff: gap("1 in").prefault("0 in"),
+  standOff: gap("1 in", 0.5).prefault("0 in"),
   /** Clear distance kept from a corner's stud plane to the first stud, for the foam nozzle. */
-  cornerPull: gap("3 in").prefault("3 in"),
+  cornerPull: gap("3 in", 0.5).prefault("3 in"),
 });
 
 /** Bars along the inner surface of the studs, square to them. Temporary bars guide the foam and come off again. */

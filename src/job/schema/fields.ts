@@ -59,8 +59,8 @@ export function place(example: string) {
 }
 
 /** A distance that may be zero. */
-export function gap(example: string) {
-  return quantity("length", example, { least: 0, greatest: 20 });
+export function gap(example: string, greatest = 20) {
+  return quantity("length", example, { least: 0, greatest });
 }
 
 /** The id of a catalogue row. */

@@ -1,0 +1,77 @@
+import { catalogue } from "../../catalogue/catalogue.ts";
+import type { Surface } from "../../build/surface.ts";
+import type { BuildUp } from "../../job/job.ts";
+import { SAME_LENGTH } from "../../geometry/tolerance.ts";
+import { compare, type Comparison } from "../../working/comparison.ts";
+import { given, type Quantity } from "../../working/quantity.ts";
+import type { Finding } from "../check.ts";
+import { tightest } from "../finding.ts";
+import { atLeast, distance, type Fit, line, type Rule } from "./context.ts";
+import { buildUpOn } from "./nozzleRoom.ts";
+
+/** Foam goes in between sheet and boards, fills what is behind the studs, and is at least one pass thick. */
+export const foamInStack: Rule = (fit) => {
+  const { job, surfaces } = fit.build;
+  const out: Finding[] = [];
+  const fits: { surface: string; comparison: Comparison<"m"> }[] = [];
+  for (const surface of surfaces) {
+    const buildUp = buildUpOn(job, surface);
+    if (buildUp?.foam === undefined) continue;
+    const { boards } = buildUp;
+    if (boards.length > 0 || buildUp.studs !== undefined) {
+      const comparison = withinBoards(surface);
+      fits.push({ surface: surface.name, comparison });
+      if (!comparison.holds) out.push(proud(fit, surface, comparison));
+    }
+    out.push(...behindStuds(fit, surface, buildUp), ...onePass(fit, surface, buildUp));
+  }
+  out.push(...partitionsWithFoam(fit));
+  const least = tightest(fits);
+  if (out.length > 0 || least === undefined) return out;
+  const facts = { count: fits.length, surface: least.surface, spare: least.comparison.margin };
+  return [fit.make("foam fits", facts, { verdict: "pass", at: "foam-in-stack", about: fits.map(({ surface }) => surface), comparison: least.comparison })];
+};
+
+function foamOf({ id, stack }: Surface): Quantity<"m"> {
+  if (stack.foam === undefined) throw new RangeError(`${id} has no foam in its stack`);
+  return distance(line(stack.foam.from, id, "back of foam"), line(stack.foam.to, id, "front of foam"), "thickness of foam from the inside plane");
+}
+
+function withinBoards(surface: Surface): Comparison<"m"> {
+  const { id, stack } = surface;
+  const base = stack.foam?.from;
+  if (base === undefined) throw new RangeError(`${id} has no foam in its stack`);
+  const room = distance(line(base, id, "back of foam"), line(stack.boardPlane, id, "plane of the boards"), "room between sheet and boards");
+  return compare(foamOf(surface), "<=", room, SAME_LENGTH);
+}
+
+function proud({ make }: Fit, surface: Surface, comparison: Comparison<"m">): Finding {
+  const facts = { surface: surface.name, foam: comparison.left.value, room: comparison.right.value, over: -comparison.margin };
+  return make("foam past boards", facts, { verdict: "stop", at: `foam-in-stack/${surface.id}/boards`, about: [surface.id], comparison });
+}
+
+function behindStuds({ make }: Fit, surface: Surface, { studs }: BuildUp): readonly Finding[] {
+  if (studs === undefined) return [];
+  const standOff = given(studs.standOff, "m", "c_off", "stand-off of the studs", { kind: "job", path: `faces.${surface.id}.buildUp, studs.standOff` });
+  const comparison = atLeast(foamOf(surface), standOff);
+  if (comparison.holds) return [];
+  const facts = { surface: surface.name, foam: comparison.left.value, standOff: standOff.value };
+  return [make("foam short of studs", facts, { verdict: "watch", at: `foam-in-stack/${surface.id}/studs`, about: [surface.id], comparison })];
+}
+
+function onePass({ make }: Fit, surface: Surface, { foam }: BuildUp): readonly Finding[] {
+  if (foam === undefined) return [];
+  const row = catalogue.foams.get(foam.row);
+  const least = given(row.passThickness.least, "m", "t_pass", `least pass of ${row.what}`, { kind: "catalogue", row: `foams/${row.id}`, field: "passThickness.least", source: row.source });
+  const comparison = atLeast(foamOf(surface), least);
+  if (comparison.holds) return [];
+  const facts = { surface: surface.name, foam: comparison.left.value, least: least.value };
+  return [make("foam below one pass", facts, { verdict: "watch", at: `foam-in-stack/${surface.id}/pass`, about: [surface.id], comparison })];
+}
+
+function partitionsWithFoam({ build, make }: Fit): readonly Finding[] {
+  const { buildUps, partitions } = build.job;
+  return partitions
+    .filter(({ buildUp, blindSide }) => [buildUp, blindSide].some((name) => name !== undefined && buildUps[name]?.foam !== undefined))
+    .map(({ id }) => make("foam not placed", { surface: `partition ${id}` }, { verdict: "watch", at: `foam-in-stack/${id}/partition`, about: [id] }));
+}

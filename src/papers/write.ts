@@ -1,0 +1,54 @@
+import { formatLength, formatQuantity, formatSi, type System } from "../units/format.ts";
+import type { Kind } from "../units/kinds.ts";
+import { CURRENCIES, formatMoney } from "../units/money.ts";
+import type { Moment } from "../plan/shopPlan.ts";
+import type { Quantity } from "../working/quantity.ts";
+
+/** A size that is marked on stock: whole millimetres, or feet, inches and sixteenths. */
+export function sizeText(metres: number, system: System): string {
+  return formatLength(metres, system);
+}
+
+/** A quantity for a list: in the job's units, bulk lengths in metres or feet. */
+export function amountText({ value, unit }: Pick<Quantity, "value" | "unit">, system: System): string {
+  const row = SHOWN[unit];
+  if (unit === "1") return formatSi("1", value, 4);
+  if (row === undefined) return formatSi(unit, value, 4);
+  const { kind, digits, metric, imperial } = row;
+  return formatQuantity(kind, value, system, { unit: system === "metric" ? metric : imperial, digits });
+}
+
+/** A mass in whole kilograms or pounds. */
+export function massText(kilograms: number, system: System): string {
+  return formatQuantity("mass", kilograms, system, { unit: system === "metric" ? "kg" : "lb", digits: 1 });
+}
+
+/** Money with its currency. Throws RangeError for a currency that money is not written in. */
+export function moneyText(cents: number, currency: string): string {
+  const known = CURRENCIES.find((code) => code === currency);
+  if (known === undefined) throw new RangeError(`money is not written in ${currency}`);
+  return formatMoney(cents, known);
+}
+
+/** Money as a plain number with two decimals, for tables whose header names the currency. */
+export function plainMoney(cents: number): string {
+  const size = Math.abs(cents);
+  return `${cents < 0 ? "-" : ""}${Math.floor(size / 100)}.${String(size % 100).padStart(2, "0")}`;
+}
+
+/** "07:30". */
+export function clockText({ minute }: Moment): string {
+  return `${String(Math.floor(minute / 60)).padStart(2, "0")}:${String(minute % 60).padStart(2, "0")}`;
+}
+
+/** Hours with at most one decimal. */
+export function hoursText(hours: number): string {
+  return `${Number(hours.toFixed(1))} h`;
+}
+
+const SHOWN: Readonly<Record<string, { kind: Kind; digits: number; metric: string; imperial: string }>> = {
+  m: { kind: "length", digits: 4, metric: "m", imperial: "ft" },
+  m2: { kind: "area", digits: 4, metric: "m²", imperial: "ft²" },
+  m3: { kind: "volume", digits: 4, metric: "m³", imperial: "ft³" },
+  kg: { kind: "mass", digits: 4, metric: "kg", imperial: "lb" },
+};
