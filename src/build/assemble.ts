@@ -11,6 +11,7 @@ import { placeOpenings } from "./openings.ts";
 import { placeRooms } from "./rooms.ts";
 import { outsideCoats } from "./shell/coatings.ts";
 import { shellParts } from "./shell/shell.ts";
+import { findSurface } from "./surface.ts";
 import { surfacesOf } from "./surfaces.ts";
 
 /**
@@ -23,10 +24,9 @@ export function assemble(job: Job): Build {
   const surfaces = surfacesOf(job, box);
   const openings = placeOpenings(job, box, surfaces);
   const rooms = placeRooms(job, surfaces);
-  const [floor, doorEnd] = (["floor", "doorEnd"] as const).map((id) => surfaces.find((surface) => surface.id === id));
-  if (floor === undefined || doorEnd === undefined) throw new RangeError("a box has a floor and a door end");
+  const floor = findSurface(surfaces, "floor");
 
-  const lined = [...linings(job, surfaces, openings), ...leafLinings(job, box, doorEnd, openings)];
+  const lined = [...linings(job, box, surfaces, openings), ...leafLinings(job, box, findSurface(surfaces, "doorEnd"), openings)];
   const floorLayers = floorLayerParts(job, floor, rooms, openings);
   return {
     job,

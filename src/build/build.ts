@@ -3,7 +3,7 @@ import type { Rect } from "../geometry/rect.ts";
 import type { Vec3 } from "../geometry/vector.ts";
 import type { Job, Opening, Room } from "../job/job.ts";
 import type { Part } from "./part.ts";
-import type { Span, Surface, SurfaceId } from "./surface.ts";
+import { findSurface, type Span, type Surface, type SurfaceId } from "./surface.ts";
 
 /** An opening in its place on a surface, all in the surface's u and v. */
 export interface PlacedOpening {
@@ -71,9 +71,7 @@ export interface Build {
 
 /** The surface by id. Throws RangeError where the build has none. */
 export function surfaceOf(build: Build, id: SurfaceId): Surface {
-  const found = build.surfaces.find((surface) => surface.id === id);
-  if (found === undefined) throw new RangeError(`no surface ${id} in the build`);
-  return found;
+  return findSurface(build.surfaces, id);
 }
 
 /** Mass of the box as bought, from its plate or the catalogue. */

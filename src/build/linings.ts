@@ -7,7 +7,7 @@ import type { FramePlan } from "./framing/frameSurface.ts";
 import { type LinedSurface, lineSurface } from "./lineSurface.ts";
 import { partMaker } from "./makePart.ts";
 import { leafRects } from "./shell/shell.ts";
-import type { Stack, Surface, SurfaceId } from "./surface.ts";
+import { findSurface, type Stack, type Surface, type SurfaceId } from "./surface.ts";
 import { buildUpOf } from "./surfaces.ts";
 
 /** The faces that a wall or roof meets at the start and the end of u. */
@@ -26,12 +26,8 @@ type LinedFace = keyof typeof NEIGHBOURS;
  * walls butt against the finished end walls, so that no corner is lined twice. Wall studs stop under the ceiling's
  * framing, which rests on them.
  */
-export function linings(job: Job, surfaces: readonly Surface[], openings: readonly PlacedOpening[]): readonly LinedSurface[] {
-  const surface = (id: SurfaceId): Surface => {
-    const found = surfaces.find((one) => one.id === id);
-    if (found === undefined) throw new RangeError(`no surface ${id}`);
-    return found;
-  };
+export function linings(job: Job, box: BoxRow, surfaces: readonly Surface[], openings: readonly PlacedOpening[]): readonly LinedSurface[] {
+  const surface = (id: SurfaceId): Surface => findSurface(surfaces, id);
   const stack = (id: SurfaceId): Stack => surface(id).stack;
   const bottom = job.floor.laid === "before walls" ? stack("floor").finished : 0;
   const openingsIn = (id: SurfaceId): readonly PlacedOpening[] => openings.filter((one) => one.surface.id === id);
@@ -49,7 +45,7 @@ export function linings(job: Job, surfaces: readonly Surface[], openings: readon
     const roof = stack("roof");
     const extents =
       id === "roof"
-        ? roofExtents(job, inside, framed, finished, stack("left"), stack("right"))
+        ? roofExtents(job, box, inside, framed, finished, { left: stack("left"), right: stack("right") })
         : {
             frame: { ...framed, v0: bottom, v1: inside.v1 - roof.boardPlane },
             boards: {
@@ -113,18 +109,22 @@ export function leafLinings(job: Job, box: BoxRow, doorEnd: Surface, openings: r
   });
 }
 
-/** Ceiling framing rests on the side walls' studs; ceiling boards reach to their stud planes, or between the walls. */
+/**
+ * Ceiling framing rests on the side walls' studs, clear of the top side rails that stand into the room. Ceiling boards
+ * reach to the walls' stud planes, or between the finished walls.
+ */
 function roofExtents(
   job: Job,
+  box: BoxRow,
   inside: Rect,
   framed: { readonly u0: number; readonly u1: number },
   finished: { readonly u0: number; readonly u1: number },
-  left: Stack,
-  right: Stack,
+  { left, right }: { readonly left: Stack; readonly right: Stack },
 ): { readonly frame: Rect; readonly boards: Rect } {
-  const seat = (wall: Stack): number => wall.studs?.from ?? wall.boardPlane;
+  const seat = (wall: Stack, inset: number): number =>
+    Math.max(wall.studs?.from ?? wall.boardPlane, box.rails.topSide.depth - inset);
   return {
-    frame: { ...framed, v0: inside.v0 + seat(left), v1: inside.v1 - seat(right) },
+    frame: { ...framed, v0: inside.v0 + seat(left, box.insets.left), v1: inside.v1 - seat(right, box.insets.right) },
     boards: job.ceilingFirst
       ? { ...framed, v0: inside.v0 + left.boardPlane, v1: inside.v1 - right.boardPlane }
       : { ...finished, v0: inside.v0 + left.finished, v1: inside.v1 - right.finished },

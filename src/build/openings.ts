@@ -4,7 +4,7 @@ import { grow, type Rect, rectAt, rectWidth } from "../geometry/rect.ts";
 import { add, scale } from "../geometry/vector.ts";
 import type { Job, Opening } from "../job/job.ts";
 import type { PlacedOpening, Sweep } from "./build.ts";
-import { type Surface, toWorld } from "./surface.ts";
+import { findSurface, type Surface, toWorld } from "./surface.ts";
 
 /** Kinds that people or goods pass or look through; studs always frame them. */
 const ALWAYS_FRAMED: ReadonlySet<Opening["kind"]> = new Set<Opening["kind"]>(["personnel door", "window", "hatch"]);
@@ -12,8 +12,7 @@ const ALWAYS_FRAMED: ReadonlySet<Opening["kind"]> = new Set<Opening["kind"]>(["p
 /** Puts every opening in its place. Throws RangeError for a face that the job does not have. */
 export function placeOpenings(job: Job, box: BoxRow, surfaces: readonly Surface[]): readonly PlacedOpening[] {
   return job.openings.map((opening) => {
-    const surface = surfaces.find(({ id }) => id === opening.face);
-    if (surface === undefined) throw new RangeError(`opening ${opening.id} names the face ${opening.face}`);
+    const surface = findSurface(surfaces, opening.face);
     const clear = clearRect(opening);
     const hole = holeRect(opening, clear, surface);
     const framed = opening.frame !== undefined || surface.kind === "partition" || ALWAYS_FRAMED.has(opening.kind);

@@ -1,14 +1,10 @@
 import type { Job } from "../job/job.ts";
 import type { PlacedRoom } from "./build.ts";
-import { type Surface, toWorld } from "./surface.ts";
+import { findSurface, type Surface, type SurfaceId, toWorld } from "./surface.ts";
 
 /** Rooms from the blind end, parted by the partitions; extents between finished faces, in the world. */
 export function placeRooms(job: Job, surfaces: readonly Surface[]): readonly PlacedRoom[] {
-  const face = (id: string): Surface => {
-    const found = surfaces.find((surface) => surface.id === id);
-    if (found === undefined) throw new RangeError(`no surface ${id}`);
-    return found;
-  };
+  const face = (id: SurfaceId): Surface => findSurface(surfaces, id);
   const y = { from: finishedAt(face("left"), "y"), to: finishedAt(face("right"), "y") };
   const z = { from: finishedAt(face("floor"), "z"), to: finishedAt(face("roof"), "z") };
   const partitions = surfaces.filter(({ kind }) => kind === "partition");

@@ -64,6 +64,13 @@ export interface Surface {
   readonly lined: Rect;
 }
 
+/** The surface of that id. Throws RangeError where there is none. */
+export function findSurface(surfaces: readonly Surface[], id: SurfaceId): Surface {
+  const found = surfaces.find((surface) => surface.id === id);
+  if (found === undefined) throw new RangeError(`there is no surface ${id}`);
+  return found;
+}
+
 /** World position of a point on a surface. */
 export function toWorld(surface: Surface, u: number, v: number, w: number): Vec3 {
   const { origin, along, up, inward } = surface;

@@ -3,7 +3,7 @@ import type { SectionRow } from "../../catalogue/rows.ts";
 import type { Job } from "../../job/job.ts";
 import { type PartMaker, partMaker } from "../makePart.ts";
 import type { Part } from "../part.ts";
-import type { Span, Stack, Surface, SurfaceId } from "../surface.ts";
+import { findSurface, type Span, type Stack, type Surface, type SurfaceId } from "../surface.ts";
 import { barPart } from "./frameSurface.ts";
 
 /** Bearing that a board edge in a corner needs on the angle behind it. */
@@ -17,7 +17,7 @@ const CORNER_ANGLES = ["angle-1-1-2-18mil", "trim-2x2-18mil", "trim-3x3-18mil"] 
  * made on the side wall or the roof; its extent is the box around both legs.
  */
 export function cornerAngles(job: Job, surfaces: readonly Surface[]): readonly Part[] {
-  const stack = (id: SurfaceId): Stack => surfaceIn(surfaces, id).stack;
+  const stack = (id: SurfaceId): Stack => findSurface(surfaces, id).stack;
   const bottom = job.floor.laid === "before walls" ? stack("floor").finished : 0;
   const lined = (id: SurfaceId): boolean => stack(id).boards.length > 0;
   const walls = [
@@ -25,7 +25,7 @@ export function cornerAngles(job: Job, surfaces: readonly Surface[]): readonly P
     { id: "right", start: "doorEnd", end: "blindEnd" },
   ] as const;
   const upright = walls.flatMap(({ id, start, end }) => {
-    const surface = surfaceIn(surfaces, id);
+    const surface = findSurface(surfaces, id);
     const maker = partMaker({ ...surface, id: `${id}/corner` });
     const { inside } = surface;
     const height = { from: bottom, to: inside.v1 - stack("roof").finished };
@@ -55,9 +55,9 @@ function uprightAngle(
 }
 
 function ceilingAngles(surfaces: readonly Surface[]): readonly Part[] {
-  const roof = surfaceIn(surfaces, "roof");
+  const roof = findSurface(surfaces, "roof");
   const maker = partMaker({ ...roof, id: "roof/corner" });
-  const stack = (id: SurfaceId): Stack => surfaceIn(surfaces, id).stack;
+  const stack = (id: SurfaceId): Stack => findSurface(surfaces, id).stack;
   const { inside } = roof;
   const u = { from: inside.u0 + stack("blindEnd").boardPlane, to: inside.u1 - stack("doorEnd").boardPlane };
   const v = { from: inside.v0 + stack("left").boardPlane, to: inside.v1 - stack("right").boardPlane };
@@ -97,10 +97,4 @@ function angleFor(boards: number): SectionRow {
   const fitting = rows.find((row) => row.width - boards >= LEAST_BEARING) ?? rows.at(-1);
   if (fitting === undefined) throw new RangeError("no corner angle in the catalogue");
   return fitting;
-}
-
-function surfaceIn(surfaces: readonly Surface[], id: SurfaceId): Surface {
-  const found = surfaces.find((surface) => surface.id === id);
-  if (found === undefined) throw new RangeError(`no surface ${id}`);
-  return found;
 }

@@ -6,7 +6,7 @@ import { add, scale, type Vec3 } from "../../geometry/vector.ts";
 import type { PlacedOpening } from "../build.ts";
 import { partMaker } from "../makePart.ts";
 import type { Part } from "../part.ts";
-import type { Surface } from "../surface.ts";
+import { findSurface, type Surface } from "../surface.ts";
 import { boxFrame } from "./boxFrame.ts";
 import { skinParts } from "./skin.ts";
 
@@ -79,8 +79,7 @@ export function leafRects(doorEnd: Surface): readonly [Rect, Rect] {
 
 /** Lies at the modelled box's own centre of mass, so that the box balances as it did without it. */
 function restOfTheBox(uncut: readonly Part[], tare: number, surfaces: readonly Surface[]): Part {
-  const floor = surfaces.find(({ id }) => id === "floor");
-  if (floor === undefined) throw new RangeError("a box has a floor");
+  const floor = findSurface(surfaces, "floor");
   const modelled = uncut.reduce((sum, part) => sum + part.mass, 0);
   const moment = uncut.reduce<Vec3>((sum, part) => add(sum, scale(part.centre, part.mass)), { x: 0, y: 0, z: 0 });
   const part = partMaker(floor).make({
