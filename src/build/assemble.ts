@@ -39,7 +39,7 @@ export function assemble(job: Job): Build {
       ...shellParts(box, job.box.tare ?? box.mass.tare, surfaces, openings),
       ...outsideCoats(job, box, surfaces, openings),
       ...openings.flatMap(openingParts),
-      ...foamParts(job, surfaces, openings, box.cargoDoors.liningMargin),
+      ...foamParts(job, surfaces, openings, box),
       ...lined.flatMap(({ parts }) => parts),
       ...cornerAngles(job, surfaces),
       ...floorLayers.parts,

@@ -1,10 +1,12 @@
 import { catalogue } from "../catalogue/catalogue.ts";
+import type { BoxRow } from "../catalogue/rows.ts";
 import { cutRects, polygonArea } from "../geometry/polygon.ts";
-import type { Rect } from "../geometry/rect.ts";
+import { grow, type Rect } from "../geometry/rect.ts";
 import type { Job } from "../job/job.ts";
 import type { PlacedOpening } from "./build.ts";
 import { partMaker } from "./makePart.ts";
 import type { Part } from "./part.ts";
+import { crossMemberPlaces } from "./shell/boxFrame.ts";
 import { leafRects } from "./shell/shell.ts";
 import { troughVolume } from "./shell/skin.ts";
 import type { Span, Surface, SurfaceId } from "./surface.ts";
@@ -19,16 +21,17 @@ export function foamParts(
   job: Job,
   surfaces: readonly Surface[],
   openings: readonly PlacedOpening[],
-  liningMargin: number,
+  box: BoxRow,
 ): readonly Part[] {
   const thickness = (id: SurfaceId): number => {
     const foam = surfaces.find((one) => one.id === id)?.stack.foam;
     return foam === undefined ? 0 : foam.to - foam.from;
   };
   return surfaces.flatMap((surface) => {
-    if (surface.kind === "partition" || surface.id === "floor") return [];
+    if (surface.kind === "partition") return [];
     const holes = openings.filter((one) => one.surface.id === surface.id).map(({ hole }) => hole);
-    const face = surface.id as Exclude<keyof Job["faces"], symbol>;
+    if (surface.id === "floor") return floorFoam(job, box, surface, holes);
+    const face = surface.id as keyof Job["faces"];
     const { inside } = surface;
     const regions: readonly FoamRegion[] = [
       {
@@ -39,7 +42,7 @@ export function foamParts(
             ? inside
             : { ...inside, ...betweenSides(surface, thickness), v1: inside.v1 - thickness("roof") },
       },
-      ...(surface.id === "doorEnd" ? leafFoam(job, surface, liningMargin) : []),
+      ...(surface.id === "doorEnd" ? leafFoam(job, surface, box.cargoDoors.liningMargin) : []),
     ];
     const maker = partMaker(surface);
     return regions.flatMap((region) => foamPart(surface, region, holes, maker));
@@ -79,6 +82,15 @@ function foamPart(
   ];
 }
 
+/** Under the bare floor, between the bottom rails and the flanges of the cross-members. */
+function floorFoam(job: Job, box: BoxRow, floor: Surface, holes: readonly Rect[]): readonly Part[] {
+  const rail = box.rails.bottomSide.depth;
+  const rect = { ...floor.inside, v0: floor.outside.v0 + rail, v1: floor.outside.v1 - rail };
+  const half = box.crossMembers.flange / 2;
+  const flanges = crossMemberPlaces(box, floor).map((u) => ({ ...rect, u0: u - half, u1: u + half }));
+  return foamPart(floor, { row: job.floor.foam?.row, span: floor.stack.foam, rect }, [...holes, ...flanges], partMaker(floor));
+}
+
 /** End walls are foamed between the side walls' foam; side walls over their whole length. */
 function betweenSides(surface: Surface, thickness: (id: SurfaceId) => number): { readonly u0: number; readonly u1: number } {
   const { u0, u1 } = surface.inside;
@@ -92,6 +104,6 @@ function leafFoam(job: Job, doorEnd: Surface, liningMargin: number): readonly Fo
   return leafRects(doorEnd).map((leaf) => ({
     row,
     span: doorEnd.leafStack?.foam,
-    rect: { u0: leaf.u0 + liningMargin, u1: leaf.u1 - liningMargin, v0: leaf.v0 + liningMargin, v1: leaf.v1 - liningMargin },
+    rect: grow(leaf, -liningMargin),
   }));
 }

@@ -1,5 +1,5 @@
 import { catalogue } from "../catalogue/catalogue.ts";
-import type { BuildUp } from "../job/job.ts";
+import type { BuildUp, FloorLayers } from "../job/job.ts";
 import type { Span, Stack } from "./surface.ts";
 
 /**
@@ -44,12 +44,12 @@ export function farStack(buildUp: BuildUp, studDepth: number): Stack {
   return { foam: undefined, studs, furring: undefined, boardPlane: studs.to, boards, finished: boards.at(-1)?.to ?? studs.to };
 }
 
-/** Thickness of floor layers, bare floor to finished floor. */
-export function floorStack(layers: readonly { readonly row: string }[]): Stack {
+/** Floor layers from the bare floor up, and foam below the bare floor, which is `thickness` thick. */
+export function floorStack({ layers, foam }: FloorLayers, thickness: number): Stack {
   const bareFloor = 0;
   const boards = spansOf(layers, bareFloor);
   return {
-    foam: undefined,
+    foam: foam === undefined ? undefined : { from: -thickness - foam.thickness, to: -thickness },
     studs: undefined,
     furring: undefined,
     boardPlane: bareFloor,

@@ -27,7 +27,7 @@ export function surfacesOf(job: Job, box: BoxRow): readonly Surface[] {
     blindEnd: stackOf(buildUpOf(job, job.faces.blindEnd.buildUp)),
     doorEnd: stackOf(buildUpOf(job, job.faces.doorEnd.buildUp), leafStack?.finished),
     roof: stackOf(buildUpOf(job, job.faces.roof.buildUp)),
-    floor: floorStack(job.floor.layers),
+    floor: floorStack(job.floor, box.floor.thickness),
   };
   const faces = [
     ...sideFaces(box, planes, stacks),

@@ -7,7 +7,8 @@ import type { Say } from "./say.ts";
 /** A check's table: for each code the facts that it takes and the sentence made from them. */
 export type Sentences = Readonly<Record<string, (facts: never, say: Say) => string>>;
 
-type Facts = Readonly<Record<string, string | number>>;
+/** What a code's sentence is made from; nothing for a sentence that takes no facts. */
+type FactsOf<T extends Sentences, C extends keyof T> = Parameters<T[C]> extends [] ? Readonly<Record<string, never>> : Parameters<T[C]>[0];
 
 /** What a finding carries besides its code and facts. */
 export interface FindingBody {
@@ -23,7 +24,7 @@ export interface FindingBody {
 /** Makes a finding of one check; a code takes only its own facts. */
 export type MakeFinding<T extends Sentences> = <C extends keyof T & string>(
   code: C,
-  facts: Parameters<T[C]>[0],
+  facts: FactsOf<T, C>,
   body: FindingBody,
 ) => Finding;
 
@@ -38,7 +39,7 @@ export function findingMaker<T extends Sentences>(check: string, table: T, say: 
       check,
       verdict,
       code,
-      facts: facts as Facts,
+      facts,
       says: sentence(facts, say),
       about,
       working: roots,
@@ -57,13 +58,14 @@ export function sourcesOf(roots: readonly Quantity[]): readonly Source[] {
     met.add(quantity);
     const { origin } = quantity;
     if (origin.kind === "formula") {
-      if (origin.formula.source.standing !== "derived") note(origin.formula.source);
+      note(origin.formula.source);
       for (const input of Object.values(origin.inputs)) (Array.isArray(input) ? input : [input as Quantity]).forEach(visit);
     } else if (origin.from.kind === "catalogue" || origin.from.kind === "constant") {
       note(origin.from.source);
     }
   };
   const note = (from: Source): void => {
+    if (from.standing === "derived") return;
     const key = `${from.work}|${from.clause ?? ""}`;
     if (!found.has(key)) found.set(key, from);
   };

@@ -8,19 +8,19 @@ import { commonPractice, source, type Source } from "../working/source.ts";
  */
 
 /** Least strip of sheet between a hole and the box's frame; a frame that stands right on the rail leaves none and is fine. */
-export const LEAST_STRIP = limit(0.05, "m", "c_strip", "least strip of sheet worth leaving between a hole and the box's frame", commonPractice);
+export const LEAST_STRIP = limit(2 * inch, "m", "c_strip", "least strip of sheet worth leaving between a hole and the box's frame", commonPractice);
 
 /** Least sheet between two holes, for weld access and a flat strip. */
-export const LEAST_BETWEEN_HOLES = limit(0.1, "m", "c_holes", "least sheet between two holes", commonPractice);
+export const LEAST_BETWEEN_HOLES = limit(4 * inch, "m", "c_holes", "least sheet between two holes", commonPractice);
 
 /** Greatest hole cut in corrugated sheet without a welded frame. */
-export const LARGEST_UNFRAMED = limit(0.2, "m", "c_bare", "greatest hole in corrugated sheet without a welded frame", commonPractice);
+export const LARGEST_UNFRAMED = limit(8 * inch, "m", "c_bare", "greatest hole in corrugated sheet without a welded frame", commonPractice);
 
 /** Greatest total gap between an article and its clear opening that shims and sealant close well. */
 export const GREATEST_SHIM = limit(1 * inch, "m", "c_shim", "greatest gap that shims and sealant close", commonPractice);
 
 /** Free depth before a fan or an intake. */
-export const FREE_BEFORE_AIR = limit(0.3, "m", "c_air", "free depth before a fan or an intake", commonPractice);
+export const FREE_BEFORE_AIR = limit(1 * foot, "m", "c_air", "free depth before a fan or an intake", commonPractice);
 
 /** Free depth before a door or a hatch, and before a way of escape. */
 export const FREE_BEFORE_DOOR = limit(3 * foot, "m", "c_door", "free depth before a door, a hatch or an escape window", commonPractice);

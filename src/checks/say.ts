@@ -3,8 +3,12 @@ import { formatLength, formatQuantity, type System } from "../units/format.ts";
 
 /** Writes numbers for sentences, in the job's units. */
 export interface Say {
-  /** A length; what is too small for the tape's usual step is written finer, never as nothing. */
+  /** A length to the tape's usual step. */
   length(metres: number): string;
+  /** A length that decides: too small for the usual step it is written finer, never as nothing. */
+  amount(metres: number): string;
+  /** A length rounded up to the usual step, for what has to be moved or added. */
+  atLeast(metres: number): string;
   /** Two lengths that are compared, written finely enough to differ where they differ. */
   lengths(a: number, b: number): readonly [string, string];
   mass(kilograms: number): string;
@@ -20,7 +24,9 @@ export interface Say {
 export function sayIn(system: System): Say {
   const other: System = system === "metric" ? "imperial" : "metric";
   return {
-    length: (metres) => STEPS[system].map((step) => formatLength(metres, system, { step })).find((text) => !isNothing(text)) ?? formatLength(0, system),
+    length: (metres) => formatLength(metres, system),
+    amount: (metres) => STEPS[system].map((step) => formatLength(metres, system, { step })).find((text) => !isNothing(text)) ?? formatLength(0, system),
+    atLeast: (metres) => formatLength(Math.ceil(metres / STEPS[system][0] - 1e-6) * STEPS[system][0], system),
     lengths: (a, b) => {
       const pairs = STEPS[system].map((step) => [formatLength(a, system, { step }), formatLength(b, system, { step })] as const);
       return pairs.find(([one, two]) => one !== two) ?? [formatLength(a, system), formatLength(b, system)];
@@ -34,8 +40,19 @@ export function sayIn(system: System): Say {
   };
 }
 
+/** A count with its noun: "the hole", "both holes", "all 5 holes". */
+export function every(count: number, one: string, many: string): string {
+  if (count === 1) return one;
+  return count === 2 ? `both ${many}` : `all ${count} ${many}`;
+}
+
+/** The text with a capital first letter. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
 /** Steps in which lengths are written, the usual first. */
-const STEPS: Readonly<Record<System, readonly number[]>> = {
+const STEPS: Readonly<Record<System, readonly [number, ...number[]]>> = {
   metric: [1e-3, 1e-4, 1e-5, 1e-6],
   imperial: [inch / 16, inch / 64, inch / 256, inch / 4096],
 };

@@ -5,10 +5,12 @@ import type { Drawing, ScheduleTable, View } from "./drawing.ts";
 import { lengthText } from "./views/chains.ts";
 import { details } from "./views/detail.ts";
 import { elevationView } from "./views/elevation.ts";
-import { boardsView, framingView, leafView } from "./views/face.ts";
+import { boardsView, framingView, leafViews } from "./views/face.ts";
 import { planView } from "./views/plan.ts";
 import { SCHEDULE_NOTES, itemSchedule, openingSchedule, roomSchedule } from "./views/schedule.ts";
 import { crossSection, longSection, sectionPlaces } from "./views/section.ts";
+
+const DETAILS_A_SHEET = 3;
 
 interface Wanted {
   readonly id: string;
@@ -23,7 +25,7 @@ interface Wanted {
  * are in metres as seen; dimensions are written in the job's units. A drawing with nothing to show is left out.
  */
 export function draw(build: Build): readonly Drawing[] {
-  const wanted = [plan(build), ...outside(build), sections(build), ...framing(build), ...boards(build), openings(build), detailSheet(build)];
+  const wanted = [plan(build), ...outside(build), ...sections(build), ...framing(build), ...boards(build), openings(build), ...detailSheets(build)];
   return wanted
     .filter(({ views = [], tables = [] }) => views.length > 0 || tables.some(({ rows }) => rows.length > 0))
     .map(({ id, title, views = [], tables = [], notes = [] }, index) => ({
@@ -50,25 +52,28 @@ function outside(build: Build): readonly Wanted[] {
   ];
 }
 
-function sections(build: Build): Wanted {
+function sections(build: Build): readonly Wanted[] {
   const { across, along } = sectionPlaces(build);
-  return { id: "sections", title: "Sections", views: [crossSection(build, across, "A"), longSection(build, along, "B")] };
+  return [
+    { id: "section-across", title: "Section across", views: [crossSection(build, across, "A")] },
+    { id: "section-along", title: "Sections along", views: [longSection(build, along, "B", "right"), longSection(build, along, "B", "left")] },
+  ];
 }
 
 function framing(build: Build): readonly Wanted[] {
   const seen = (...ids: readonly string[]): readonly View[] => ids.map((id) => framingView(build, surfaceOf(build, id)));
   const partitions = build.surfaces.filter(({ kind }) => kind === "partition").map(({ id }) => id);
-  const notes = ["Dashed bars guide the foam and come off again. Places of openings are to the clear opening."];
+  const notes = ["Dashed bars guide the foam and come off again.", "Places of openings are to the clear opening, those of studs to their middles."];
   return [
     { id: "framing-sides", title: "Framing, left and right wall", views: seen("left", "right"), notes },
     { id: "framing-levels", title: "Framing, ceiling and floor", views: seen("roof", "floor"), notes },
-    { id: "framing-ends", title: "Framing, ends and partitions", views: seen("blindEnd", "doorEnd", ...partitions), notes },
+    { id: "framing-ends", title: partitions.length === 0 ? "Framing, ends" : "Framing, ends and partitions", views: seen("blindEnd", "doorEnd", ...partitions), notes },
   ];
 }
 
 function boards(build: Build): readonly Wanted[] {
   const count = (id: string): number => surfaceOf(build, id).stack.boards.length;
-  const most = Math.max(...build.surfaces.filter(({ id }) => id !== "floor").map(({ stack, farStack }) => Math.max(stack.boards.length, farStack?.boards.length ?? 0)));
+  const most = Math.max(...build.surfaces.filter(({ id }) => id !== "floor").map(({ stack, farStack }) => Math.max(stack.boards.length, (farStack ?? stack).boards.length)));
   const notes = ["Sizes are those of the piece before openings are cut out, width by height as seen. Dashed lines are the framing behind."];
   const walls = Array.from({ length: most }, (_, index): readonly Wanted[] => {
     const layer = index + 1;
@@ -81,26 +86,29 @@ function boards(build: Build): readonly Wanted[] {
       ]);
     return [
       { id: `boards-${layer}-sides`, title: `Boards, layer ${layer}, side walls and ceiling`, views: present(["left", "right", "roof"].map(face)), notes },
-      { id: `boards-${layer}-ends`, title: `Boards, layer ${layer}, ends and partitions`, views: present([...["blindEnd", "doorEnd"].map(face), ...partitions]), notes },
+      { id: `boards-${layer}-ends`, title: partitions.length === 0 ? `Boards, layer ${layer}, ends` : `Boards, layer ${layer}, ends and partitions`, views: present([...["blindEnd", "doorEnd"].map(face), ...partitions]), notes },
     ];
   });
-  const leaves = leafView(build, surfaceOf(build, "doorEnd"));
+  const leaves = leafViews(build, surfaceOf(build, "doorEnd"));
   const floor = Array.from({ length: count("floor") }, (_, index) => boardsView(build, surfaceOf(build, "floor"), index + 1, "inside"));
-  return [...walls.flat(), { id: "boards-floor", title: "Floor layers and cargo door lining", views: present([...floor, leaves]), notes }];
+  return [...walls.flat(), { id: "boards-floor", title: "Floor layers and cargo door lining", views: present([...floor, ...leaves]), notes }];
 }
 
 function openings(build: Build): Wanted {
   return { id: "openings", title: "Opening schedule", tables: [openingSchedule(build)], notes: SCHEDULE_NOTES };
 }
 
-function detailSheet(build: Build): Wanted {
+function detailSheets(build: Build): readonly Wanted[] {
   const all = details(build);
   const { units } = build.job;
   const left = build.rooms.map(
     ({ name, y, z }) => `${name}: ${lengthText(y.to - y.from, units)} wide and ${lengthText(z.to - z.from, units)} high are left clear.`,
   );
   const notes = ["Skin, or the side toward the door end of a partition, is at the top; the room is at the foot.", ...left];
-  return { id: "details", title: "Build-ups", views: all.map(({ view }) => view), tables: all.map(({ table }) => table), notes };
+  return Array.from({ length: Math.ceil(all.length / DETAILS_A_SHEET) }, (_, index): Wanted => {
+    const some = all.slice(index * DETAILS_A_SHEET, (index + 1) * DETAILS_A_SHEET);
+    return { id: `details-${index + 1}`, title: "Build-ups", views: some.map(({ view }) => view), tables: some.map(({ table }) => table), notes };
+  });
 }
 
 function present<T>(all: readonly (T | undefined)[]): readonly T[] {

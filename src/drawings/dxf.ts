@@ -49,7 +49,7 @@ function sideBySide(drawing: Drawing, ratio: number): readonly DrawnShape[] {
 }
 
 function write(writer: DxfWriter, shape: DrawnShape, factor: number): void {
-  const dashed = "dashed" in shape && shape.dashed === true && STYLE[shape.layer].dxf.lineType === "Continuous";
+  const dashed = "dashed" in shape && shape.dashed && STYLE[shape.layer].dxf.lineType === "Continuous";
   const options = { layerName: shape.layer, ...(dashed ? { lineType: "DASHED" } : {}) };
   const to = (point: { readonly x: number; readonly y: number }): { x: number; y: number } => ({
     x: rounded(point.x * factor), y: rounded(point.y * factor),
@@ -104,5 +104,5 @@ function rounded(value: number): number {
 
 /** Text without DXF's control codes: a doubled percent sign and a caret are written so that they read as themselves. */
 function plain(text: string): string {
-  return oneLine(text).replace(/%%+/g, (signs) => "%%%".repeat(signs.length)).replace(/\^/g, "^ ");
+  return oneLine(text).replaceAll("\u00A0", " ").replace(/%%+/g, (signs) => "%%%".repeat(signs.length)).replace(/\^/g, "^ ");
 }

@@ -1,10 +1,11 @@
 import type { Build } from "../build/build.ts";
 import type { Rect } from "../geometry/rect.ts";
+import { rectWidth } from "../geometry/rect.ts";
 import type { Job } from "../job/job.ts";
 import type { Drawing, DrawnShape } from "./drawing.ts";
 import { paperFor, ratiosFor } from "./sheet/paper.ts";
 import type { Paper } from "./sheet/paper.ts";
-import { fits, shelve } from "./sheet/shelves.ts";
+import { column, fits, shelve } from "./sheet/shelves.ts";
 import type { Block, PlacedBlock } from "./sheet/shelves.ts";
 import { tablesOnPaper } from "./sheet/table.ts";
 import { titleBlock } from "./sheet/titleBlock.ts";
@@ -35,6 +36,9 @@ export interface Sheet {
 
 /** Coarsest scale at which all of a drawing is pressed on one sheet; beyond it the drawing runs on over further sheets. */
 const COARSEST_TOGETHER = 75;
+
+/** Widths that a column of tables and notes may take at the right of a sheet, metres; the widest that leaves room is taken. */
+const COLUMNS: readonly number[] = [0.15, 0.13, 0.11, 0.09, 0.07, 0.055];
 
 /** Every drawing on paper, as SVG, in order. */
 export function sheets(build: Build, drawings: readonly Drawing[]): readonly Sheet[] {
@@ -75,13 +79,13 @@ interface Arrangement {
 }
 
 function arrange(drawing: Drawing, job: Job, paper: Paper): Arrangement {
-  const tables = tableBlocks(drawing, paper.area);
+  const tables = wideTables(drawing, paper.area);
   if (drawing.views.length === 0) return { ratio: undefined, pages: shelve(tables, paper.area) };
   const tried: { ratio: number; pages: Arrangement["pages"] }[] = [];
   for (const ratio of ratiosFor(job.units)) {
     const views = drawing.views.map((view) => viewOnPaper(view, ratio));
     if (!views.every((view) => fits(view, paper.area))) continue;
-    const pages = shelve([...views, ...tables], paper.area);
+    const pages = besideTables(views, drawing, paper.area) ?? shelve([...views, ...tables], paper.area);
     if (pages.length === 1 && (ratio <= COARSEST_TOGETHER || tried.length === 0)) return { ratio, pages };
     tried.push({ ratio, pages });
   }
@@ -91,10 +95,29 @@ function arrange(drawing: Drawing, job: Job, paper: Paper): Arrangement {
   return chosen;
 }
 
-function tableBlocks(drawing: Drawing, area: Rect): readonly Block[] {
+/** One page with the tables in a column at the right of the views, where both fit. */
+function besideTables(views: readonly Block[], drawing: Drawing, area: Rect): Arrangement["pages"] | undefined {
+  for (const width of COLUMNS) {
+    const tables = tableBlocks(drawing, area, width, false);
+    const stack = tables.length === 0 || tables.some(({ bounds }) => rectWidth(bounds) > width) ? undefined : column(tables, area);
+    if (stack === undefined || !views.every((view) => fits(view, stack.rest))) continue;
+    const [page, ...more] = shelve(views, stack.rest);
+    if (page !== undefined && more.length === 0) return [[...page, ...stack.places]];
+  }
+  return undefined;
+}
+
+/** Tables and notes as wide as the sheet allows; words are broken only where the sheet is too narrow for them. */
+function wideTables(drawing: Drawing, area: Rect): readonly Block[] {
+  const whole = tableBlocks(drawing, area, rectWidth(area), false);
+  return whole.every((table) => fits(table, area)) ? whole : tableBlocks(drawing, area, rectWidth(area), true);
+}
+
+/** Tables and notes, no wider than `width` where their words allow it. */
+function tableBlocks(drawing: Drawing, area: Rect, width: number, broken: boolean): readonly Block[] {
   const notes = { title: "Notes", columns: ["No.", "Note"], rows: drawing.notes.map((note, index) => [String(index + 1), note]) };
   return [...drawing.tables, ...(drawing.notes.length === 0 ? [] : [notes])]
     .filter((table) => table.rows.length > 0)
-    .flatMap((table) => tablesOnPaper(table, area.u1 - area.u0, area.v1 - area.v0))
-    .map(({ shapes, width, height }) => ({ shapes, bounds: { u0: 0, u1: width, v0: -height, v1: 0 } }));
+    .flatMap((table) => tablesOnPaper(table, width, area.v1 - area.v0, broken))
+    .map((table) => ({ shapes: table.shapes, bounds: { u0: 0, u1: table.width, v0: -table.height, v1: 0 } }));
 }

@@ -22,8 +22,9 @@ export type JobFile = JsonObject;
 export function valueAt(raw: JsonValue | undefined, steps: readonly (string | number)[]): JsonValue | undefined {
   let at = raw;
   for (const step of steps) {
-    if (typeof at !== "object" || at === null || !Object.hasOwn(at, step)) return undefined;
-    at = (at as Readonly<Record<string | number, JsonValue>>)[step];
+    if (isList(at) && typeof step === "number") at = at[step];
+    else if (isObject(at) && typeof step === "string" && Object.hasOwn(at, step)) at = at[step];
+    else return undefined;
   }
   return at;
 }

@@ -26,4 +26,4 @@ export function stepsOf(path: string): readonly (string | number)[] | undefined 
 }
 
 const PLAIN = /^[A-Za-z_$][\w$]*$/;
-const STEP = /(?:\.|(?<![^]))([A-Za-z_$][\w$]*)|\[(\d+)\]|\[("(?:[^"\\\p{Cc}]|\\(?:["\\/bfnrt]|u[\da-fA-F]{4}))*")\]/uy;
+const STEP = /(?:\.|(?<![^]))([A-Za-z_$][\w$]*)|\[(\d+)\]|\[("(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[\da-fA-F]{4}))*")\]/uy;

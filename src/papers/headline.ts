@@ -1,6 +1,7 @@
 import type { Build } from "../build/build.ts";
 import type { Verdict } from "../checks/check.ts";
 import type { Headline, Results } from "./results.ts";
+import { currencyOf } from "./write.ts";
 
 /** The numbers that decide a job, taken from the stages' results. */
 export function headlineOf({ build, findings, quote, plan }: Omit<Results, "headline">): Headline {
@@ -12,7 +13,7 @@ export function headlineOf({ build, findings, quote, plan }: Omit<Results, "head
     notes: count("note"),
     mass: finishedMass(build),
     priceCents: quote.total.value,
-    currency: quote.currency,
+    currency: currencyOf(quote.currency),
     missingPrices: quote.missing.length,
     deliveryDay: plan.finish.day,
     daysToSpare: plan.daysToSpare,

@@ -23,10 +23,15 @@ export interface Section {
   readonly files?: Readonly<Record<string, string>>;
 }
 
-/** One paper of the pack: a part of the printed pack, files beside it, or both. */
+/** What a paper comes to: a part of the printed pack, files beside it, or both. */
+export interface MadePaper {
+  readonly section?: Section;
+  readonly files?: readonly PackFile[];
+}
+
+/** One paper of the pack. It composes what the stages computed, and computes nothing. */
 export interface Paper {
   readonly id: string;
   readonly title: string;
-  readonly section?: (results: Results) => Section;
-  readonly files?: (results: Results, typed: TypedJob) => readonly PackFile[];
+  readonly make: (results: Results, typed: TypedJob) => MadePaper;
 }

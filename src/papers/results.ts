@@ -6,6 +6,7 @@ import type { Job } from "../job/job.ts";
 import type { ShopPlan } from "../plan/shopPlan.ts";
 import type { Quote } from "../price/quote.ts";
 import type { Takeoff } from "../takeoff/takeoff.ts";
+import type { Currency } from "../units/money.ts";
 
 /** The numbers that decide a job. */
 export interface Headline {
@@ -18,7 +19,7 @@ export interface Headline {
   readonly mass: number;
   /** Price with tax, whole cents. Not complete where `missingPrices` is above zero. */
   readonly priceCents: number;
-  readonly currency: string;
+  readonly currency: Currency;
   readonly missingPrices: number;
   /** Calendar day on which the last work item ends. */
   readonly deliveryDay: string;

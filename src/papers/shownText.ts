@@ -16,5 +16,5 @@ export function shownValue(value: JsonValue): JsonValue {
   if (typeof value === "string") return shownText(value);
   if (typeof value !== "object" || value === null) return value;
   if (Array.isArray(value)) return (value as readonly JsonValue[]).map(shownValue);
-  return Object.fromEntries(Object.entries(value).map(([key, field]) => [key, shownValue(field as JsonValue)]));
+  return Object.fromEntries(Object.entries(value).map(([key, field]) => [key, shownValue(field)]));
 }

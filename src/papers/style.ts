@@ -30,7 +30,7 @@ export const STYLE_TYP = String.raw`
         [#caution], [])
     },
   )
-  set table(stroke: none, inset: (x: 0pt, y: 2.6pt))
+  set table(stroke: none, inset: (x: 0pt, top: 3.4pt, bottom: 2.8pt))
   set heading(numbering: none)
   show heading.where(level: 1): it => block(above: 0pt, below: 12pt, sticky: true, text(size: 17pt, weight: 600, it.body))
   show heading.where(level: 2): it => block(above: 16pt, below: 7pt, sticky: true, text(size: 12pt, weight: 600, it.body))
@@ -52,7 +52,7 @@ export const STYLE_TYP = String.raw`
 
 // A part of the pack under its own heading, on a new page but for the first.
 #let part(title, first, body) = {
-  if not first { pagebreak(weak: true) } else { v(10pt) }
+  if not first { pagebreak(weak: true) } else { v(22pt) }
   heading(level: 1, title)
   body
 }

@@ -1,6 +1,6 @@
 import { formatLength, formatQuantity, formatSi, type System } from "../units/format.ts";
 import type { Kind } from "../units/kinds.ts";
-import { CURRENCIES, formatMoney } from "../units/money.ts";
+import { CURRENCIES, type Currency, formatMoney } from "../units/money.ts";
 import type { Moment } from "../plan/shopPlan.ts";
 import type { Quantity } from "../working/quantity.ts";
 
@@ -25,15 +25,25 @@ export function massText(kilograms: number, system: System): string {
 
 /** Money with its currency. Throws RangeError for a currency that money is not written in. */
 export function moneyText(cents: number, currency: string): string {
-  const known = CURRENCIES.find((code) => code === currency);
-  if (known === undefined) throw new RangeError(`money is not written in ${currency}`);
-  return formatMoney(cents, known);
+  return formatMoney(cents, currencyOf(currency));
+}
+
+/** The currency of a code such as "USD". Throws RangeError for one that money is not written in. */
+export function currencyOf(code: string): Currency {
+  const known = CURRENCIES.find((currency) => currency === code);
+  if (known === undefined) throw new RangeError(`money is not written in ${code}`);
+  return known;
 }
 
 /** Money as a plain number with two decimals, for tables whose header names the currency. */
 export function plainMoney(cents: number): string {
   const size = Math.abs(cents);
   return `${cents < 0 ? "-" : ""}${Math.floor(size / 100)}.${String(size % 100).padStart(2, "0")}`;
+}
+
+/** The same with commas between thousands, for print. */
+export function groupedMoney(cents: number): string {
+  return plainMoney(cents).replace(/\B(?=(\d{3})+\.)/g, ",");
 }
 
 /** "07:30". */

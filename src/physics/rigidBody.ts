@@ -46,16 +46,28 @@ export const massCentre = defineFormula({
   },
 });
 
-/** Distance of the centre of mass from the middle of the supports along one axis, m; positive in the axis' direction. */
+/** Distance of the centre of mass from the middle of a length L_e that starts at the origin, m; positive in the axis' direction. */
 export const eccentricity = defineFormula({
   id: "rigidBody.eccentricity",
   symbol: "e_cm",
   means: "distance of the centre of mass from the middle",
   unit: "m",
-  text: "x_cm - x_mid",
-  takes: { x_cm: "m", x_mid: "m" },
+  text: "x_cm - L_e / 2",
+  takes: { x_cm: "m", L_e: "m" },
   source: STATICS,
-  compute: ({ x_cm, x_mid }) => x_cm - x_mid,
+  compute: ({ x_cm, L_e }) => x_cm - L_e / 2,
+});
+
+/** Height of the centre of mass above the underside, m, from its height above a floor that lies h_floor over the underside. */
+export const centreHeight = defineFormula({
+  id: "rigidBody.centreHeight",
+  symbol: "h_cm",
+  means: "height of the centre of mass above the underside",
+  unit: "m",
+  text: "x_cm + h_floor",
+  takes: { x_cm: "m", h_floor: "m" },
+  source: STATICS,
+  compute: ({ x_cm, h_floor }) => x_cm + h_floor,
 });
 
 /** Size of the eccentricity as a share of the length that it is measured along. Throws RangeError where that is not above zero. */

@@ -146,11 +146,11 @@ export const boardScrews = defineFormula({
   symbol: "n_board",
   means: "fasteners of one board piece: at edge spacing round it, at field spacing on the supports between",
   unit: "1",
-  text: "2 * ceil(b / s_edge - 1e-9) + 2 * ceil(h / s_edge - 1e-9) + max(0, ceil(b / s_stud - 1e-9) - 1) * max(0, ceil(h / s_field - 1e-9) - 1)",
-  takes: { b: "m", h: "m", s_edge: "m", s_field: "m", s_stud: "m" },
+  text: "2 * ceil(b_p / s_edge - 1e-9) + 2 * ceil(h_p / s_edge - 1e-9) + max(0, ceil(b_p / s_stud - 1e-9) - 1) * max(0, ceil(h_p / s_field - 1e-9) - 1)",
+  takes: { b_p: "m", h_p: "m", s_edge: "m", s_field: "m", s_stud: "m" },
   source: geometry,
-  compute: ({ b, h, s_edge, s_field, s_stud }) =>
-    2 * up(b / s_edge) + 2 * up(h / s_edge) + Math.max(0, up(b / s_stud) - 1) * Math.max(0, up(h / s_field) - 1),
+  compute: ({ b_p, h_p, s_edge, s_field, s_stud }) =>
+    2 * up(b_p / s_edge) + 2 * up(h_p / s_edge) + Math.max(0, up(b_p / s_stud) - 1) * Math.max(0, up(h_p / s_field) - 1),
 });
 
 export const rowOfFasteners = defineFormula({
@@ -180,10 +180,10 @@ export const perimeterLength = defineFormula({
   symbol: "L_round",
   means: "length round a rectangle",
   unit: "m",
-  text: "2 * (b + h) * n_run",
-  takes: { b: "m", h: "m", n_run: "1" },
+  text: "2 * (b_p + h_p) * n_run",
+  takes: { b_p: "m", h_p: "m", n_run: "1" },
   source: geometry,
-  compute: ({ b, h, n_run }) => 2 * (b + h) * n_run,
+  compute: ({ b_p, h_p, n_run }) => 2 * (b_p + h_p) * n_run,
 });
 
 export const bondLength = defineFormula({

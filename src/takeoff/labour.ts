@@ -102,7 +102,7 @@ function isSplitUnit(part: Part): boolean {
 
 function openingWork(build: Build, parts: readonly Part[]): readonly TaskAmount[] {
   const faces = new Map<string, PlacedOpening[]>();
-  for (const placed of build.openings.filter(isThroughSkin)) {
+  for (const placed of build.openings) {
     const list = faces.get(placed.surface.id);
     if (list === undefined) faces.set(placed.surface.id, [placed]);
     else list.push(placed);
@@ -115,13 +115,14 @@ function openingWork(build: Build, parts: readonly Part[]): readonly TaskAmount[
     const L = apply(netLength, { L: holes }, { means: `cut length in ${place}` });
     const bars = frames.filter((part) => part.shape.kind === "bar");
     const frameParts = frames.map(({ id }) => id);
+    const welding: readonly TaskAmount[] =
+      bars.length === 0 ? [] : [{ task: "weld frame", place, L: apply(netLength, { L: bars.map(lengthOf) }), parts: frameParts }];
+    if (!openings.every(isThroughSkin)) return welding;
     return [
       { task: "mark opening", place, n, parts: [] },
       { task: "cut opening", place, n, parts: [] },
       { task: "cut along hole", place, L, parts: [] },
-      ...(bars.length === 0
-        ? []
-        : [{ task: "weld frame", place, L: apply(netLength, { L: bars.map(lengthOf) }), parts: frameParts } as const]),
+      ...welding,
       { task: "repair coat", place, n, parts: [] },
     ];
   });

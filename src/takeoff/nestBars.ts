@@ -22,7 +22,7 @@ export const SAW_KERF = 0.003;
  */
 export function nestBars(pieces: readonly BarPiece[], stockLengths: readonly number[]): readonly NestedBar[] {
   if (pieces.length === 0) return [];
-  const ordered = [...pieces].sort((a, b) => b.length - a.length || (a.key < b.key ? -1 : 1));
+  const ordered = [...pieces].sort(longerFirst);
   const stocks = [...stockLengths].sort((a, b) => a - b);
   const longest = Math.max(...pieces.map(({ length }) => length));
   const able = stocks.filter((stock) => longest <= stock + SAME_LENGTH);
@@ -38,6 +38,11 @@ export function spliced(piece: BarPiece, stockLengths: readonly number[]): reado
   const whole = Math.floor((piece.length - SAME_LENGTH) / longest);
   const lengths = [...Array.from({ length: whole }, () => longest), piece.length - whole * longest];
   return lengths.map((length, at) => ({ key: `${piece.key}#${at + 1}`, length }));
+}
+
+function longerFirst(a: BarPiece, b: BarPiece): number {
+  if (a.length !== b.length) return b.length - a.length;
+  return a.key < b.key ? -1 : 1;
 }
 
 function firstFit(ordered: readonly BarPiece[], stocks: readonly number[]): readonly NestedBar[] {

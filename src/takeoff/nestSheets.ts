@@ -37,7 +37,7 @@ export const SHEET_KERF = 0.003;
  */
 export function nestSheets(pieces: readonly SheetPiece[], sizes: readonly SheetSize[]): readonly NestedSheet[] {
   if (pieces.length === 0) return [];
-  const ordered = [...pieces].sort((a, b) => areaOf(b) - areaOf(a) || b.length - a.length || (a.key < b.key ? -1 : 1));
+  const ordered = [...pieces].sort(greaterFirst);
   const stocks = [...sizes].sort((a, b) => areaOf(a) - areaOf(b));
   const able = stocks.filter((stock) => ordered.every((piece) => fits(piece, stock)));
   const ways = [...able.map((stock) => firstFit(ordered, [stock])), firstFit(ordered, stocks)];
@@ -47,6 +47,12 @@ export function nestSheets(pieces: readonly SheetPiece[], sizes: readonly SheetS
 interface Rest extends SheetSize {
   readonly across: number;
   readonly along: number;
+}
+
+function greaterFirst(a: SheetPiece, b: SheetPiece): number {
+  if (areaOf(a) !== areaOf(b)) return areaOf(b) - areaOf(a);
+  if (a.length !== b.length) return b.length - a.length;
+  return a.key < b.key ? -1 : 1;
 }
 
 function firstFit(ordered: readonly SheetPiece[], stocks: readonly SheetSize[]): readonly NestedSheet[] {

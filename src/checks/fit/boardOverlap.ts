@@ -7,11 +7,12 @@ import type { Rule } from "./context.ts";
 import { pairsOf } from "./pairs.ts";
 
 /** No two boards of one layer lie on each other. */
-export const boardOverlap: Rule = ({ build, make, parts }) => {
+export const boardOverlap: Rule = (fit) => {
+  const { build, make } = fit;
   const out: Finding[] = [];
   let count = 0;
   for (const surface of build.surfaces) {
-    for (const layer of layersOf(parts(surface.id, "board", "floor board"))) {
+    for (const layer of layersOf(fit.parts(surface.id, "board", "floor board"))) {
       count += layer.length;
       for (const [a, b] of pairsOf(layer)) {
         if (!overlaps(a.rect, b.rect)) continue;

@@ -14,7 +14,11 @@ export const boardSeams: Rule = (fit) => {
   let count = 0;
   for (const surface of fit.build.surfaces) {
     const edges = edgesAlongStuds(fit, surface);
-    if (edges.length === 0 || surface.stack.studs === undefined) continue;
+    if (edges.length === 0) continue;
+    if (surface.stack.studs === undefined && surface.stack.furring === undefined) {
+      out.push(fit.make("boards without support", { surface: surface.name }, { verdict: "watch", at: `board-seams/${surface.id}`, about: [surface.id] }));
+      continue;
+    }
     if (surface.stack.furring !== undefined) {
       out.push(fit.make("edges on furring", { surface: surface.name }, { verdict: "note", at: `board-seams/${surface.id}`, about: [surface.id] }));
       continue;

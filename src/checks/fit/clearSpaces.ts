@@ -14,10 +14,10 @@ export const clearSpaces: Rule = (fit) => {
   const cases = fit.items.flatMap((placed) => spacesOf(placed.item).map((space) => freeSpace(fit, placed, space)));
   const out = cases
     .filter(({ comparison }) => !comparison.holds)
-    .map(({ item, words, blocker, comparison }): Finding => {
+    .map(({ item, words, blocker, about, comparison }): Finding => {
       const facts = { item, side: words, needs: comparison.right.value, has: comparison.left.value, blocker };
       const at = `clear-spaces/${item}/${words.replaceAll(" ", "-")}`;
-      return fit.make("clear space short", facts, { verdict: "stop", at, about: [item, blocker], comparison });
+      return fit.make("clear space short", facts, { verdict: "stop", at, about, comparison });
     });
   const least = tightest(cases);
   if (out.length > 0 || least === undefined) return out;
@@ -38,6 +38,7 @@ interface FreeSpace {
   readonly item: string;
   readonly words: string;
   readonly blocker: string;
+  readonly about: readonly string[];
   readonly comparison: Comparison<"m">;
 }
 
@@ -55,8 +56,8 @@ function spacesOf({ front, clear }: Item): readonly Space[] {
   const spaces: readonly Space[] = [
     { axis, end, needs: clear.front, field: "front", words: "in front" },
     { axis, end: other, needs: clear.back, field: "back", words: "behind" },
-    { axis: across, end: "from", needs: clear.sides, field: "sides", words: TOWARD[across].from },
-    { axis: across, end: "to", needs: clear.sides, field: "sides", words: TOWARD[across].to },
+    { axis: across, end: "from", needs: clear.sides, field: "sides", words: `beside ${TOWARD[across].from}` },
+    { axis: across, end: "to", needs: clear.sides, field: "sides", words: `beside ${TOWARD[across].to}` },
     { axis: "z", end: "to", needs: clear.above, field: "above", words: "above" },
   ];
   return spaces.filter(({ needs }) => needs > 0);
@@ -68,15 +69,15 @@ function freeSpace(fit: Fit, { item, box }: PlacedItem, { axis, end, needs, fiel
   const face = line(box[axis][end], item.id, `face ${TOWARD[axis][end]}`);
   const ahead = fit.items
     .filter((other) => other.item !== item && isAhead(box, other.box, axis, sign))
-    .map((other) => ({ name: other.item.id, at: other.box[axis][end === "to" ? "from" : "to"] }));
+    .map((other) => ({ name: other.item.id, about: [other.item.id], at: other.box[axis][end === "to" ? "from" : "to"] }));
   const room = roomOf(fit, box);
-  const wall = room === undefined ? [] : [{ name: wallName(room.name, axis, end), at: room[axis][end] }];
+  const wall = room === undefined ? [] : [{ name: wallName(room.name, axis, end), about: [], at: room[axis][end] }];
   const first = [...ahead, ...wall].sort((a, b) => sign * (a.at - b.at))[0];
   if (first === undefined) throw new RangeError("a build without rooms has no clear spaces");
   const stop = line(first.at, first.name, `face toward ${item.id}`);
   const means = `free ${words} of ${item.id}`;
   const free = sign > 0 ? distance(face, stop, means) : distance(stop, face, means);
-  return { item: item.id, words, blocker: first.name, comparison: atLeast(free, wanted(fit, item, needs, field, words)) };
+  return { item: item.id, words, blocker: first.name, about: [item.id, ...first.about], comparison: atLeast(free, wanted(fit, item, needs, field, words)) };
 }
 
 /** True where `other` lies before that face of `box`, within its width and height. */

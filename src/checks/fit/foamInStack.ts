@@ -13,23 +13,22 @@ import { buildUpOn } from "./nozzleRoom.ts";
 export const foamInStack: Rule = (fit) => {
   const { job, surfaces } = fit.build;
   const out: Finding[] = [];
-  const fits: { surface: string; comparison: Comparison<"m"> }[] = [];
+  const fits: { id: string; surface: string; comparison: Comparison<"m"> }[] = [];
   for (const surface of surfaces) {
     const buildUp = buildUpOn(job, surface);
     if (buildUp?.foam === undefined) continue;
     const { boards } = buildUp;
     if (boards.length > 0 || buildUp.studs !== undefined) {
       const comparison = withinBoards(surface);
-      fits.push({ surface: surface.name, comparison });
+      fits.push({ id: surface.id, surface: surface.name, comparison });
       if (!comparison.holds) out.push(proud(fit, surface, comparison));
     }
     out.push(...behindStuds(fit, surface, buildUp), ...onePass(fit, surface, buildUp));
   }
-  out.push(...partitionsWithFoam(fit));
   const least = tightest(fits);
   if (out.length > 0 || least === undefined) return out;
   const facts = { count: fits.length, surface: least.surface, spare: least.comparison.margin };
-  return [fit.make("foam fits", facts, { verdict: "pass", at: "foam-in-stack", about: fits.map(({ surface }) => surface), comparison: least.comparison })];
+  return [fit.make("foam fits", facts, { verdict: "pass", at: "foam-in-stack", about: fits.map(({ id }) => id), comparison: least.comparison })];
 };
 
 function foamOf({ id, stack }: Surface): Quantity<"m"> {
@@ -67,11 +66,4 @@ function onePass({ make }: Fit, surface: Surface, { foam }: BuildUp): readonly F
   if (comparison.holds) return [];
   const facts = { surface: surface.name, foam: comparison.left.value, least: least.value };
   return [make("foam below one pass", facts, { verdict: "watch", at: `foam-in-stack/${surface.id}/pass`, about: [surface.id], comparison })];
-}
-
-function partitionsWithFoam({ build, make }: Fit): readonly Finding[] {
-  const { buildUps, partitions } = build.job;
-  return partitions
-    .filter(({ buildUp, blindSide }) => [buildUp, blindSide].some((name) => name !== undefined && buildUps[name]?.foam !== undefined))
-    .map(({ id }) => make("foam not placed", { surface: `partition ${id}` }, { verdict: "watch", at: `foam-in-stack/${id}/partition`, about: [id] }));
 }

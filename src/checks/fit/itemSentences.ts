@@ -1,27 +1,28 @@
 import type { Sentences } from "../finding.ts";
+import { capital, every } from "../say.ts";
 
 /** What is said of fit-out items, door swings and rooms. */
 export const itemSentences = {
   "item outside room": (f: { item: string; room: string; over: number; side: string }, say) =>
-    `${f.item} runs ${say.length(f.over)} past ${f.room} ${f.side}.`,
+    `${f.item} runs ${say.amount(f.over)} past the finished face of ${f.room} ${f.side}.`,
   "items in rooms": (f: { count: number; item: string; margin: number; side: string }, say) =>
-    `${f.count === 1 ? "The item stands" : `All ${f.count} items stand`} within finished walls and under the ceiling; nearest is ${f.item}, ${say.length(f.margin)} ${f.side}.`,
+    `${capital(every(f.count, "the item", "items"))} ${f.count === 1 ? "stands" : "stand"} within finished walls and under the ceiling; closest is ${f.item} with ${say.length(f.margin)} left ${f.side}.`,
   "item on the outside": (f: { item: string }) => `${f.item} stands outside the box; its place there is not checked.`,
 
   "items overlap": (f: { one: string; other: string; over: number }, say) =>
-    `${f.one} and ${f.other} take the same space, by ${say.length(f.over)} at least.`,
+    `${f.one} and ${f.other} take the same space, by ${say.amount(f.over)} at least.`,
   "items apart": (f: { one: string; other: string; apart: number }, say) =>
     `No two items take the same space; the nearest are ${f.one} and ${f.other}, ${say.length(f.apart)} apart.`,
 
   "clear space short": (f: { item: string; side: string; needs: number; has: number; blocker: string }, say) => {
     const [needs, has] = say.lengths(f.needs, f.has);
-    return `${f.item} needs ${needs} free ${f.side} and has ${has}; ${f.blocker} is in the way.`;
+    return `${f.item} needs ${needs} free ${f.side} and has ${has}: ${f.blocker} is in the way.`;
   },
   "clear spaces kept": (f: { count: number; item: string; side: string; spare: number }, say) =>
-    `All ${f.count} clear spaces are free; the tightest is ${f.side} of ${f.item} with ${say.length(f.spare)} to spare.`,
+    `${capital(every(f.count, "the clear space", "clear spaces"))} asked for ${f.count === 1 ? "is" : "are"} free; the tightest is that of ${f.item} ${f.side} with ${say.length(f.spare)} to spare.`,
 
   "item in swing": (f: { item: string; opening: string; over: number }, say) =>
-    `${f.item} stands ${say.length(f.over)} inside the swing of ${f.opening}.`,
+    `${f.item} stands ${say.amount(f.over)} inside the swing of ${f.opening}.`,
   "swings clear of items": (f: { item: string; opening: string; clear: number }, say) =>
     `No item stands in a door's swing; nearest is ${f.item}, ${say.length(f.clear)} from the leaf of ${f.opening}.`,
   "item before opening": (f: { item: string; opening: string; has: number; least: number }, say) => {
@@ -29,7 +30,7 @@ export const itemSentences = {
     return `${f.item} stands ${has} before ${f.opening}; leave ${least} free.`;
   },
   "openings free": (f: { count: number; least: number }, say) =>
-    `Nothing stands within ${say.length(f.least)} of the ${f.count} doors, hatches, fans, intakes and ways of escape looked at.`,
+    `Nothing stands before doors, hatches, fans, intakes and ways of escape (${f.count} looked at, ${say.length(f.least)} deep at most).`,
   "openings free beyond": (f: { item: string; opening: string; has: number }, say) =>
     `Doors, hatches, fans, intakes and ways of escape are free; nearest is ${f.item}, ${say.length(f.has)} before ${f.opening}.`,
 
@@ -39,17 +40,17 @@ export const itemSentences = {
     `Every item goes through the openings on the way to its room (${f.count} checked); the tightest is ${f.item} through ${f.opening} with ${say.length(f.spare)} to spare.`,
 
   "swing hits partition": (f: { opening: string; partition: string; over: number }, say) =>
-    `The leaf of ${f.opening} hits ${f.partition} ${say.length(f.over)} before its edge.`,
+    `The leaf of ${f.opening} hits ${f.partition} ${say.amount(f.over)} before its edge.`,
   "swing hits wall": (f: { opening: string; wall: string; over: number }, say) =>
-    `The leaf of ${f.opening} runs ${say.length(f.over)} into the ${f.wall} before it is fully open.`,
+    `The leaf of ${f.opening} runs ${say.amount(f.over)} into the ${f.wall} before it is fully open.`,
   "swings cross": (f: { one: string; other: string; over: number }, say) =>
-    `The leaves of ${f.one} and ${f.other} sweep the same floor by ${say.length(f.over)}; they can meet.`,
+    `The leaves of ${f.one} and ${f.other} sweep the same floor by ${say.amount(f.over)}; they can meet.`,
   "door opens too little": (f: { opening: string; angle: number }) =>
     `The leaf of ${f.opening} opens ${String(Math.floor((f.angle * 180) / Math.PI + 1e-9))}°; 90° is the least.`,
   "swing not stated": (f: { opening: string }) =>
     `The swing of ${f.opening} is not stated; say its hinge and the way it opens to have it checked.`,
   "doors swing free": (f: { count: number }) =>
-    `${f.count === 1 ? "The leaf opens" : `All ${f.count} leaves open`} at least square, free of walls, partitions and each other.`,
+    `${capital(every(f.count, "the leaf", "leaves"))} ${f.count === 1 ? "opens" : "open"} at least square, free of walls, partitions and each other.`,
 
   "room size": (f: { room: string; length: number; width: number; height: number }, say) =>
     `${f.room} is ${say.length(f.length)} long, ${say.length(f.width)} wide and ${say.length(f.height)} high between finished faces.`,

@@ -1,10 +1,11 @@
 import type { Sentences } from "../finding.ts";
+import { every } from "../say.ts";
 
 /** What is said of linings, framing, boards, foam and cargo doors. */
 export const liningSentences = {
   "leaf lining too thick": (f: { over: number; has: number; most: number }, say) => {
     const [has, most] = say.lengths(f.has, f.most);
-    return `The cargo doors will not close: their lining is ${has} thick and ${most} is the most, ${say.length(f.over)} too much.`;
+    return `The cargo doors will not close: their lining is ${has} thick and ${most} is the most, ${say.amount(f.over)} too much.`;
   },
   "leaf lining fits": (f: { has: number; most: number; margin: number }, say) =>
     `The cargo doors close over their lining: ${say.length(f.has)} thick, ${say.length(f.most)} is the most, ${say.length(f.margin)} to spare.`,
@@ -18,18 +19,17 @@ export const liningSentences = {
     "Foam between the cargo doors and the wall inside them would glue working doors shut; leave it out there, or fix the doors.",
   "foam on leaf": () =>
     "Foam is sprayed on working cargo door leaves; mask the gasket and locking gear, and trim it within the lining's depth.",
-  "leaf lining unused": () => "The cargo doors are fixed shut; their lining still keeps to its depth but has no need to.",
 
   "nozzle room short": (f: { corner: string; one: string; other: string; has: number; needs: number; missing: number }, say) => {
     const [has, needs] = say.lengths(f.has, f.needs);
-    return `In the corner of ${f.corner}, ${f.one} and ${f.other} leave ${has} for the foam nozzle; ${needs} is needed, ${say.length(f.missing)} is missing.`;
+    return `In the corner of ${f.corner}, ${f.one} and ${f.other} leave ${has} for the foam nozzle; ${needs} is needed, ${say.amount(f.missing)} is missing.`;
   },
   "nozzle room kept": (f: { count: number; corner: string; has: number; needs: number }, say) =>
-    `The foam nozzle gets into ${f.count === 1 ? "the corner" : `all ${f.count} corners`}; the tightest is ${f.corner} with ${say.length(f.has)}, ${say.length(f.needs)} is needed.`,
+    `The foam nozzle gets into ${every(f.count, "the corner", "corners")}; the tightest is ${f.corner} with ${say.length(f.has)}, ${say.length(f.needs)} is needed.`,
 
   "foam past boards": (f: { surface: string; foam: number; room: number; over: number }, say) => {
     const [foam, room] = say.lengths(f.foam, f.room);
-    return `Foam on the ${f.surface} is ${foam} thick and the boards leave ${room}; it stands ${say.length(f.over)} proud.`;
+    return `Foam on the ${f.surface} is ${foam} thick and the boards leave ${room}; it stands ${say.amount(f.over)} proud.`;
   },
   "foam short of studs": (f: { surface: string; foam: number; standOff: number }, say) => {
     const [foam, standOff] = say.lengths(f.foam, f.standOff);
@@ -40,13 +40,13 @@ export const liningSentences = {
     return `Foam on the ${f.surface} is ${foam} thick; one pass is ${least} at least.`;
   },
   "foam fits": (f: { count: number; surface: string; spare: number }, say) =>
-    `Foam lies within the build-up on ${f.count === 1 ? "its face" : `all ${f.count} faces`}; the tightest is the ${f.surface} with ${say.length(f.spare)} to the boards.`,
-  "foam not placed": (f: { surface: string }) =>
-    `The build-up of ${f.surface} names foam, which a partition does not get; take it out or name batts.`,
+    `Foam lies within the build-up on ${every(f.count, "its face", "faces")}; the tightest is the ${f.surface} with ${say.length(f.spare)} to the boards.`,
 
   "edge off support": (f: { surface: string; layer: number; count: number; at: number; open: number }, say) =>
-    `Layer ${f.layer} of the ${f.surface}: ${f.count === 1 ? "a board edge has" : `${f.count} board edges have`} no support behind, the longest ${say.length(f.open)} at ${say.length(f.at)} along.`,
+    `Layer ${f.layer} of the ${f.surface}: ${f.count === 1 ? "a board edge has" : `${f.count} board edges have`} no support behind, the longest ${say.amount(f.open)} at ${say.length(f.at)} along.`,
   "edges supported": (f: { count: number }) => `All ${f.count} board edges along the studs lie on a support.`,
+  "boards without support": (f: { surface: string }) =>
+    `Boards on the ${f.surface} have neither studs nor furring behind them; say how they are held.`,
   "edges on furring": (f: { surface: string }) =>
     `Boards on the ${f.surface} hang on furring; their edges between the bars are not checked.`,
   "seams too near": (f: { surface: string; layer: number; count: number; at: number; apart: number; least: number }, say) => {

@@ -9,6 +9,7 @@ import { sidesOf } from "./sides.ts";
 /** Holes lie in the sheet between posts and rails, and leave no strip too thin to weld or to keep straight. */
 export const openingInSheet: Rule = ({ build, make }) => {
   const cases = build.openings.map((placed) => ({ placed, margins: marginsOf(placed) }));
+  const inSteel = cases.filter(({ placed }) => placed.surface.kind === "face");
   const out = cases.flatMap(({ placed, margins }) => {
     const { id } = placed.opening;
     const surface = placed.surface.name;
@@ -18,21 +19,21 @@ export const openingInSheet: Rule = ({ build, make }) => {
       const working = margins.map(({ margin }) => margin);
       return [make("hole outside sheet", facts, { verdict: "stop", at: `opening-in-sheet/${id}`, about: [id], working, comparison: worst.comparison })];
     }
-    const thin = tightest(stripsOf(margins).filter(({ comparison }) => !comparison.holds));
+    const thin = tightest(stripsOf(placed, margins).filter(({ comparison }) => !comparison.holds));
     if (thin === undefined) return [];
     const facts = { opening: id, surface, side: thin.side, strip: thin.margin.value, least: LEAST_STRIP.value };
     return [make("thin strip", facts, { verdict: "watch", at: `opening-in-sheet/${id}`, about: [id], comparison: thin.comparison })];
   });
   if (out.length > 0) return out;
   const least = tightest(
-    cases.flatMap(({ placed, margins }) =>
+    inSteel.flatMap(({ placed, margins }) =>
       margins.map((one) => ({ ...one, id: placed.opening.id, comparison: notNegative(one.margin) })),
     ),
   );
   if (least === undefined) return [];
-  const facts = { count: cases.length, opening: least.id, side: least.side, margin: least.margin.value };
-  const working = cases.flatMap(({ margins }) => margins.map(({ margin }) => margin));
-  return [make("holes in sheet", facts, { verdict: "pass", at: "opening-in-sheet", about: cases.map(({ placed }) => placed.opening.id), working, comparison: least.comparison })];
+  const facts = { count: inSteel.length, opening: least.id, side: least.side, margin: least.margin.value };
+  const working = inSteel.flatMap(({ margins }) => margins.map(({ margin }) => margin));
+  return [make("holes in sheet", facts, { verdict: "pass", at: "opening-in-sheet", about: inSteel.map(({ placed }) => placed.opening.id), working, comparison: least.comparison })];
 };
 
 interface Margin {
@@ -59,9 +60,18 @@ function marginsOf({ opening, surface, hole }: PlacedOpening): readonly Margin[]
   ];
 }
 
-/** Strips that are there at all; a frame that stands on the box's frame leaves none. */
-function stripsOf(margins: readonly Margin[]): readonly (Margin & { readonly comparison: Comparison<"m"> })[] {
-  return margins
+/**
+ * Strips of sheet that are there at all: none where the frame stands on the box's frame, nor below a door frame that has
+ * no lower bar, whose sheet is cut away down to the rail. A partition has no sheet.
+ */
+function stripsOf({ opening, surface, hole, clear }: PlacedOpening, margins: readonly Margin[]): readonly (Margin & { readonly comparison: Comparison<"m"> })[] {
+  if (surface.kind === "partition") return [];
+  const standsOnRail = opening.frame !== undefined && hole.v0 === clear.v0;
+  const strips = standsOnRail ? margins.filter((_, side) => side !== BELOW) : margins;
+  return strips
     .filter(({ margin }) => margin.value > SEAM_TOLERANCE.value)
     .map((one) => ({ ...one, comparison: atLeast(one.margin, LEAST_STRIP) }));
 }
+
+/** Place of v0 in the four margins. */
+const BELOW = 2;

@@ -1,18 +1,19 @@
 import type { Sentences } from "../finding.ts";
+import { capital, every } from "../say.ts";
 
 /** What is said of openings. */
 export const openingSentences = {
   "hole outside sheet": (f: { opening: string; surface: string; side: string; over: number }, say) =>
-    `${f.opening} on the ${f.surface}: the hole cuts ${say.length(f.over)} into the box's frame ${f.side}.`,
+    `${f.opening} on the ${f.surface}: the hole cuts ${say.amount(f.over)} into the box's frame ${f.side}.`,
   "thin strip": (f: { opening: string; surface: string; side: string; strip: number; least: number }, say) => {
     const [strip, least] = say.lengths(f.strip, f.least);
     return `${f.opening} on the ${f.surface} leaves only ${strip} of sheet ${f.side}; set its frame right on the box's frame or leave ${least}.`;
   },
   "holes in sheet": (f: { count: number; opening: string; side: string; margin: number }, say) =>
-    `${f.count === 1 ? "The hole lies" : `All ${f.count} holes lie`} clear of posts and rails; nearest is ${f.opening}, ${say.length(f.margin)} ${f.side}.`,
+    `${capital(every(f.count, "the hole", "holes"))} ${f.count === 1 ? "keeps" : "keep"} to the sheet between posts and rails; least is left at ${f.opening}, ${say.length(f.margin)} ${f.side}.`,
 
   "holes overlap": (f: { one: string; other: string; over: number }, say) =>
-    `The holes of ${f.one} and ${f.other} overlap by ${say.length(f.over)}; move one of them.`,
+    `The holes of ${f.one} and ${f.other} overlap by ${say.amount(f.over)}; move one of them.`,
   "holes too near": (f: { one: string; other: string; apart: number; least: number }, say) => {
     const [apart, least] = say.lengths(f.apart, f.least);
     return `The holes of ${f.one} and ${f.other} leave only ${apart} of sheet between them; ${least} is usual.`;
@@ -21,18 +22,18 @@ export const openingSentences = {
     `Holes keep apart; the nearest two are ${f.one} and ${f.other} with ${say.length(f.apart)} between them.`,
 
   "stud in opening": (f: { opening: string; stud: string; move: number; way: string }, say) =>
-    `Stud ${f.stud} crosses ${f.opening}, which has no framing of its own; move ${f.opening} by ${say.length(f.move)} ${f.way}.`,
+    `Stud ${f.stud} crosses ${f.opening}, which has no framing of its own; move ${f.opening} by ${say.atLeast(f.move)} ${f.way}.`,
   "openings between studs": (f: { count: number; opening: string; stud: string; clear: number }, say) =>
     `No stud crosses ${f.count === 1 ? f.opening : `any of the ${f.count} unframed openings`}; nearest is ${f.stud}, ${say.length(f.clear)} from ${f.opening}.`,
 
   "partition in opening": (f: { opening: string; partition: string; over: number }, say) =>
-    `Partition ${f.partition} meets ${f.opening} by ${say.length(f.over)}; move one of them.`,
+    `Partition ${f.partition} meets ${f.opening} by ${say.amount(f.over)}; move one of them.`,
   "openings clear of partitions": (f: { opening: string; partition: string; clear: number }, say) =>
     `No partition meets an opening; nearest is ${f.opening}, ${say.length(f.clear)} from ${f.partition}.`,
   "cross-member in opening": (f: { opening: string; member: string; move: number; way: string }, say) =>
-    `The floor opening ${f.opening} cuts cross-member ${f.member}; move it ${say.length(f.move)} ${f.way}.`,
+    `The floor opening ${f.opening} cuts cross-member ${f.member}; move it ${say.atLeast(f.move)} ${f.way}.`,
   "opening wider than bay": (f: { opening: string; count: number; width: number }, say) =>
-    `The floor opening ${f.opening} is ${say.length(f.width)} long and cuts ${f.count} cross-members wherever it is put there; an engineer has to say how they are headed off.`,
+    `The floor opening ${f.opening} is ${say.length(f.width)} long, more than the gap between cross-members, and cuts ${f.count === 1 ? "one" : f.count} wherever it is put; an engineer has to say how the floor is carried around it.`,
   "floor openings between cross-members": (f: { opening: string; member: string; clear: number }, say) =>
     `Floor openings lie between cross-members; nearest is ${f.opening}, ${say.length(f.clear)} from ${f.member}.`,
 

@@ -63,17 +63,19 @@ export const openingsAndCrossMembers: Rule = (fit) => {
       near.push(worst);
       continue;
     }
-    const body = { verdict: "stop" as const, at: `openings-and-cross-members/${id}`, about: [id, worst.member], comparison: worst.comparison };
+    const body = { at: `openings-and-cross-members/${id}`, about: [id, worst.member], comparison: worst.comparison };
     const width = x.to - x.from;
     const fewest = fewestCut(members.map((member) => member.x), width);
     if (fewest > 0) {
-      out.push(make("opening wider than bay", { opening: id, count: fewest, width }, body));
+      // A welded frame can carry the cut ends; without one they hang free.
+      const verdict = opening.frame === undefined ? "stop" : "watch";
+      out.push(make("opening wider than bay", { opening: id, count: fewest, width }, { ...body, verdict }));
       continue;
     }
     const back = x.to - worst.x.from;
     const on = worst.x.to - x.from;
     const facts = { opening: id, member: worst.member, move: Math.min(back, on), way: back < on ? TOWARD.x.from : TOWARD.x.to };
-    out.push(make("cross-member in opening", facts, body));
+    out.push(make("cross-member in opening", facts, { ...body, verdict: "stop" }));
   }
   const least = tightest(near);
   if (out.length > 0 || least === undefined) return out;

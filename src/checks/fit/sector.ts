@@ -1,5 +1,6 @@
 import type { Sweep } from "../../build/build.ts";
 import type { Span } from "../../build/surface.ts";
+import { edgesOf } from "../../geometry/polygon.ts";
 import { SAME_LENGTH } from "../../geometry/tolerance.ts";
 import type { Vec2 } from "../../geometry/vector.ts";
 
@@ -47,8 +48,7 @@ const ARC_STEPS = 64;
 /** The part of a convex shape on the side that `inner` points to, seen from the origin (Sutherland and Hodgman 1974). */
 function keep(shape: readonly Vec2[], inner: Vec2): readonly Vec2[] {
   const side = (p: Vec2): number => p.x * inner.x + p.y * inner.y;
-  return shape.flatMap((a, index) => {
-    const b = shape[(index + 1) % shape.length] as Vec2;
+  return edgesOf(shape).flatMap(([a, b]) => {
     const [sa, sb] = [side(a), side(b)];
     const crossing = (): Vec2 => ({ x: a.x + ((b.x - a.x) * sa) / (sa - sb), y: a.y + ((b.y - a.y) * sa) / (sa - sb) });
     if (sa >= 0) return sb >= 0 ? [a] : [a, crossing()];
@@ -57,26 +57,19 @@ function keep(shape: readonly Vec2[], inner: Vec2): readonly Vec2[] {
 }
 
 function areaOf(shape: readonly Vec2[]): number {
-  return Math.abs(
-    shape.reduce((sum, a, index) => {
-      const b = shape[(index + 1) % shape.length] as Vec2;
-      return sum + (a.x * b.y - b.x * a.y) / 2;
-    }, 0),
-  );
+  return Math.abs(edgesOf(shape).reduce((sum, [a, b]) => sum + (a.x * b.y - b.x * a.y) / 2, 0));
 }
 
 /** 0 where the origin lies inside the counter-clockwise shape. */
 function distanceFromOrigin(shape: readonly Vec2[]): number {
-  let inside = true;
-  let least = Infinity;
-  shape.forEach((a, index) => {
-    const b = shape[(index + 1) % shape.length] as Vec2;
-    const edge = { x: b.x - a.x, y: b.y - a.y };
-    const length = Math.hypot(edge.x, edge.y);
-    if (length === 0) return;
-    if (a.x * b.y - b.x * a.y < 0) inside = false;
-    const along = Math.min(1, Math.max(0, -(a.x * edge.x + a.y * edge.y) / length ** 2));
-    least = Math.min(least, Math.hypot(a.x + along * edge.x, a.y + along * edge.y));
-  });
-  return inside ? 0 : least;
+  const edges = edgesOf(shape);
+  if (edges.every(([a, b]) => a.x * b.y - b.x * a.y >= 0)) return 0;
+  return Math.min(...edges.map(([a, b]) => distanceToEdge(a, b)));
+}
+
+function distanceToEdge(a: Vec2, b: Vec2): number {
+  const edge = { x: b.x - a.x, y: b.y - a.y };
+  const squared = edge.x ** 2 + edge.y ** 2;
+  const along = squared === 0 ? 0 : Math.min(1, Math.max(0, -(a.x * edge.x + a.y * edge.y) / squared));
+  return Math.hypot(a.x + along * edge.x, a.y + along * edge.y);
 }

@@ -11,7 +11,7 @@ const CLEAR = 1 * MM;
 const TICK = 0.8 * MM;
 const SYMBOL = 1.1 * MM;
 const BAND = TEXT.usual * LINE;
-const ROW_GAP = 1.4 * MM;
+const ROW_GAP = 1.2 * MM;
 
 /**
  * Lays the dimension rows of one side of a view, on paper. `edge` is where that side of the view ends; `scale` is paper
@@ -187,7 +187,7 @@ function label(chain: DimensionChain, scale: number, start: number, end: number,
     return end + GAP + TEXT.small * LINE;
   }
   const fromRight = first(stops) > last(stops);
-  const beside = fromRight ? first(stops) + 2.5 * MM : first(stops) - 2.5 * MM;
+  const beside = fromRight ? first(stops) + 2.8 * MM : first(stops) - 2.8 * MM;
   pen.along(text, beside, start, fromRight ? "left" : "right", TEXT.small);
   return Math.max(end, start + TEXT.small * LINE);
 }

@@ -15,7 +15,7 @@ const MM = 0.001;
 const INCH = 0.0254;
 
 /** Height of the strip at the foot of the frame that holds the title block. */
-export const STRIP = 29 * MM;
+export const STRIP = 27 * MM;
 
 /** A3 (ISO 216), lying, with the margins of ISO 5457: 20 mm to bind at the left, 10 mm elsewhere (from memory). */
 export const A3: Paper = paper("A3", 420 * MM, 297 * MM);
@@ -46,7 +46,7 @@ export function scaleText(ratio: number, units: System): string {
 
 function paper(name: string, width: number, height: number): Paper {
   const frame = { u0: 20 * MM, u1: width - 10 * MM, v0: 10 * MM, v1: height - 10 * MM };
-  const inset = 5 * MM;
+  const inset = 4 * MM;
   const area = { u0: frame.u0 + inset, u1: frame.u1 - inset, v0: frame.v0 + STRIP + inset, v1: frame.v1 - inset };
   return { name, width, height, frame, area };
 }

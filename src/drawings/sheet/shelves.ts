@@ -15,7 +15,7 @@ export interface PlacedBlock {
 }
 
 const MM = 0.001;
-const GAP = 6 * MM;
+const GAP = 5 * MM;
 /** Blocks are spread over what is left of the sheet, but not further apart than this. */
 const WIDEST_GAP = 22 * MM;
 
@@ -25,7 +25,7 @@ interface Shelf {
   height: number;
 }
 
-/** Lays blocks in their order on shelves from the top, and on further pages where one is full; gives the pages. */
+/** Lays blocks in their order on shelves from the top, and on further pages where one is full; gives the pages. Shelves are centred. */
 export function shelve(blocks: readonly Block[], area: Rect): readonly (readonly PlacedBlock[])[] {
   const pages: Shelf[][] = [];
   let left = Number.NEGATIVE_INFINITY;
@@ -51,6 +51,21 @@ export function shelve(blocks: readonly Block[], area: Rect): readonly (readonly
   return pages.map((page) => placed(page, area));
 }
 
+/** Stacks blocks in a column at the right of the area; undefined where the column is higher than the area. */
+export function column(blocks: readonly Block[], area: Rect): { readonly places: readonly PlacedBlock[]; readonly rest: Rect } | undefined {
+  const width = Math.max(...blocks.map(({ bounds }) => rectWidth(bounds)));
+  const height = blocks.reduce((sum, { bounds }) => sum + rectHeight(bounds) + GAP, -GAP);
+  const rest = { ...area, u1: area.u1 - width - GAP };
+  if (height > rectHeight(area) || rest.u1 <= rest.u0) return undefined;
+  let top = area.v1;
+  const places = blocks.map((block) => {
+    const by = { x: area.u1 - width - block.bounds.u0, y: top - block.bounds.v1 };
+    top -= rectHeight(block.bounds) + GAP;
+    return { block, by };
+  });
+  return { places, rest };
+}
+
 /** True where the block alone fits the area. */
 export function fits(block: Block, area: Rect): boolean {
   return rectWidth(block.bounds) <= rectWidth(area) && rectHeight(block.bounds) <= rectHeight(area);
@@ -64,7 +79,7 @@ function placed(shelves: readonly Shelf[], area: Rect): readonly PlacedBlock[] {
   for (const shelf of shelves) {
     const widths = shelf.blocks.reduce((sum, block) => sum + rectWidth(block.bounds), 0);
     const across = Math.min(WIDEST_GAP, (rectWidth(area) - widths) / Math.max(1, shelf.blocks.length - 1));
-    let x = area.u0;
+    let x = area.u0 + (rectWidth(area) - widths - across * (shelf.blocks.length - 1)) / 2;
     for (const block of shelf.blocks) {
       places.push({ block, by: { x: x - block.bounds.u0, y: top - block.bounds.v1 } });
       x += rectWidth(block.bounds) + across;

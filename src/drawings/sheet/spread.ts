@@ -9,7 +9,7 @@ export interface Wish {
  * squares allows (pooling of adjacent violators). Gives the places in the order of the wishes.
  */
 export function spread(wishes: readonly Wish[], gap: number): readonly number[] {
-  const order = wishes.map((_, index) => index).sort((a, b) => wishOf(wishes, a).at - wishOf(wishes, b).at || a - b);
+  const order = wishes.map((_, index) => index).sort((a, b) => wishOf(wishes, a).at - wishOf(wishes, b).at);
   const offsets: number[] = [];
   let offset = 0;
   for (const [rank, index] of order.entries()) {

@@ -16,9 +16,9 @@ const BELOW = 0.34;
 /** Height of a line of text with its descenders, as a share of a capital's height. */
 export const LINE = ABOVE + BELOW;
 
-/** Text that fits on one line: control characters and line breaks become spaces. */
+/** Text that fits on one line: control characters and line breaks become spaces; spaces that hold a length together stay. */
 export function oneLine(text: string): string {
-  return text.replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\s]+/gu, " ").trim();
+  return text.replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp} ]+/gu, " ").trim();
 }
 
 /** Width of a line of text on paper, metres; letters from outside the Latin scripts may be twice as wide. */
@@ -39,7 +39,7 @@ export function textBox(text: DrawnText): Rect {
 
 /** Breaks text into lines no wider than `width`; words that are too wide alone are broken between letters. */
 export function wrap(text: string, height: number, width: number): readonly string[] {
-  const most = Math.max(1, Math.floor(width / textWidth("0", height)));
+  const most = Math.max(1, Math.floor((width + 1e-9) / textWidth("0", height)));
   const lines: string[] = [];
   let line = "";
   for (const word of oneLine(text).split(" ").flatMap((whole) => pieces(whole, most))) {

@@ -33,7 +33,7 @@ export function viewOnPaper(view: View, ratio: number): PaperView {
     if (side === "right") edges = tallest(edges, boundsOf(shapes));
   }
   const bounds = boundsOf([...shapes, ...cornersOf(extent)]) ?? extent;
-  const title = titleShapes(view, bounds);
+  const title = titleShapes(view, extent.u0, bounds.v0);
   shapes.push(...title);
   return { view, shapes, bounds: boundsOf([...shapes, ...cornersOf(extent)]) ?? bounds };
 }
@@ -101,8 +101,8 @@ function firstFree(wanted: DrawnText, taken: readonly Rect[]): DrawnText {
 /** Directions in which a text gives way: up and down before sideways. */
 const TURNS = [1, 3, 0, 2, 0.5, 1.5, 2.5, 3.5].map((quarter) => (quarter * Math.PI) / 2);
 
-function titleShapes(view: View, bounds: Rect): readonly DrawnShape[] {
-  const at = { x: bounds.u0, y: bounds.v0 - 6 * MM };
+function titleShapes(view: View, left: number, bottom: number): readonly DrawnShape[] {
+  const at = { x: left, y: bottom - 5 * MM };
   const text: DrawnText = { kind: "text", layer: "text", at, text: oneLine(view.title), height: TEXT.label, align: "left" };
   const under = at.y - 1.2 * MM;
   return [

@@ -9,9 +9,9 @@ const SAME_STOP = 0.0005;
 
 type Place = Pick<DimensionChain, "direction" | "side" | "row"> & { readonly label?: string };
 
-/** A length as drawings write it: metric without its unit, which the title block names. */
+/** A length as drawings write it, not to be broken over lines: metric without its unit, which the title block names. */
 export function lengthText(length: number, system: System): string {
-  return formatLength(length, system).replace(/ mm$/, "");
+  return formatLength(length, system).replace(/ mm$/, "").replaceAll(" ", "\u00A0");
 }
 
 /** Width by height, or length by width by height. */

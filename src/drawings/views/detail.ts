@@ -9,7 +9,7 @@ import type { System } from "../../units/display.ts";
 import type { DrawnShape, ScheduleTable, View } from "../drawing.ts";
 import { chain, lengthText } from "./chains.ts";
 import { capital } from "./faceNames.ts";
-import { box, path, ring, stroke, viewOf, words } from "./shapes.ts";
+import { box, path, ring, stroke, viewOf } from "./shapes.ts";
 
 /** A detail's view and the table that names its layers. */
 export interface Detail {

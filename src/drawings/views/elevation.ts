@@ -9,9 +9,7 @@ import type { Rect } from "../../geometry/rect.ts";
 import { wavePoints } from "../../geometry/trapezoid.ts";
 import type { Vec3 } from "../../geometry/vector.ts";
 import type { DrawnShape, View } from "../drawing.ts";
-import { TEXT } from "../style.ts";
 import { chain } from "./chains.ts";
-import { layerOf } from "./cut.ts";
 import { capital, datumsOf, openingsOn } from "./faceNames.ts";
 import { openingChains } from "./openingChains.ts";
 import { box, direct, rings, stroke, viewOf, words } from "./shapes.ts";
@@ -19,6 +17,8 @@ import type { Map2 } from "./shapes.ts";
 
 /** Frame members this near to the outer plane of a face are seen on it. */
 const SEEN = 0.06;
+/** Openings smaller than this have their id above them. */
+const SMALL = 0.36;
 
 /** A face from outside: frame, sheet with the lines of its profile, openings as the welder cuts them. */
 export function elevationView(build: Build, surface: Surface): View {
@@ -32,27 +32,43 @@ export function elevationView(build: Build, surface: Surface): View {
     ...openings.flatMap((placed) => openingSeen(placed, direct, true)),
     ...(surface.inward.z === 0 ? [stroke("hidden", { x: outside.u0, y: 0 }, { x: outside.u1, y: 0 }, true)] : []),
   ];
-  const { u: [u0, u1], v: [v0, v1] } = datumsOf(surface);
+  const { v: [v0, v1] } = datumsOf(surface);
+  const parts =
+    surface.inward.z === 0
+      ? [
+          chain({ direction: "up", side: "left", row: 8, label: "floor, rail" }, [outside.v0, v0.at, v1.at, outside.v1], units),
+        ]
+      : [];
   const overall = [
-    chain({ direction: "across", side: "below", row: 9, label: "outside" }, [outside.u0, u0.at, u1.at, outside.u1], units),
-    chain({ direction: "up", side: "left", row: 8, label: "outside" }, [outside.v0, v0.at, v1.at, outside.v1], units),
+    ...parts,
+    chain({ direction: "across", side: "below", row: 9, label: "outside" }, [outside.u0, outside.u1], units),
+    chain({ direction: "up", side: "left", row: 9, label: "outside" }, [outside.v0, outside.v1], units),
   ];
   const rows = { below: 1, above: 1, left: 1, right: 1 };
-  const places = openings.length === 0 ? [] : openingChains(surface, openings, units, direct, rows, ({ hole }) => hole);
+  const beyond = surface.inward.z === 0 ? [outside.u0, outside.u1] : [];
+  const places =
+    openings.length === 0 && surface.inward.z !== 0
+      ? []
+      : openingChains(surface, openings, units, direct, rows, { rectOf: ({ hole }) => hole, beyond, work: "outside" });
   const seen = surface.id === "roof" ? "seen from above" : "seen from outside";
   return viewOf(`${surface.id}-outside`, `${capital(surface.name)}, ${seen}`, shapes, [...places, ...overall]);
 }
 
 /** An opening in its face: the hole, the clear opening, a sign for its leaf, and its id. */
 export function openingSeen(placed: PlacedOpening, map: Map2, fromOutside: boolean): readonly DrawnShape[] {
-  const { clear, hole, opening } = placed;
-  const middle = map((clear.u0 + clear.u1) / 2, (clear.v0 + clear.v1) / 2);
+  const { clear, hole } = placed;
   return [
     box("openings", hole, map, { filled: true }),
     ...(hole === clear ? [] : [box("openings", clear, map)]),
     ...swingSeen(placed, map, fromOutside),
-    words("openings", middle, opening.id, TEXT.label),
+    openingLabel(placed, map),
   ];
+}
+
+/** The id of an opening: in its middle, or above it where it is too small to be written in. */
+export function openingLabel({ clear, hole, opening }: PlacedOpening, map: Map2): DrawnShape {
+  const small = Math.min(clear.u1 - clear.u0, clear.v1 - clear.v0) < SMALL;
+  return words("openings", map((clear.u0 + clear.u1) / 2, small ? hole.v1 + 0.08 : (clear.v0 + clear.v1) / 2), opening.id);
 }
 
 /** Two lines that meet at the hinge side: full where the leaf opens toward the viewer, dashed where away. */
@@ -68,7 +84,9 @@ function swingSeen({ clear, opening }: PlacedOpening, map: Map2, fromOutside: bo
 /** Posts, rails and corner fittings that reach to the outer plane of the face, wherever they were listed. */
 function frameSeen(build: Build, surface: Surface): readonly DrawnShape[] {
   const surfaces = new Map(build.surfaces.map((each) => [each.id, each]));
-  return build.parts.filter((part) => layerOf(part.role) === "frame" && part.role !== "cross-member").flatMap((part) => {
+  const members = build.parts.filter(({ role }) => role === "post" || role === "rail");
+  const fittings = build.parts.filter(({ role }) => role === "corner fitting");
+  return [...members, ...fittings].flatMap((part) => {
     const home = surfaces.get(part.surface);
     if (home === undefined) throw new RangeError(`part ${part.id} lies on no surface`);
     const { rect, outermost } = seenOn(part, home, surface);

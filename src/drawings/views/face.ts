@@ -3,12 +3,13 @@ import type { Part } from "../../build/part.ts";
 import type { Surface } from "../../build/surface.ts";
 import type { Polygon } from "../../geometry/polygon.ts";
 import { polygonArea, polygonBounds } from "../../geometry/polygon.ts";
-import { rectHeight, rectWidth } from "../../geometry/rect.ts";
+import type { Rect } from "../../geometry/rect.ts";
+import { overlaps, rectHeight, rectWidth } from "../../geometry/rect.ts";
 import type { DimensionChain, DrawnShape, View } from "../drawing.ts";
 import { TEXT } from "../style.ts";
 import { chain, runningFrom, sizeText } from "./chains.ts";
 import { layerOf } from "./cut.ts";
-import { openingSeen } from "./elevation.ts";
+import { openingLabel, openingSeen } from "./elevation.ts";
 import { capital, datumsOf, openingsOn } from "./faceNames.ts";
 import { openingChains } from "./openingChains.ts";
 import { box, direct, mirrored, rings, stroke, viewOf, words } from "./shapes.ts";
@@ -51,7 +52,7 @@ export function framingView(build: Build, surface: Surface): View {
       ? []
       : [
           runningFrom(
-            { direction: "across", side: "above", row: 1, label: `${studWord(parts)}, middles, ${start.from}` },
+            { direction: "across", side: "above", row: 1, label: `${studWord(parts)}, ${start.from}` },
             start.at, middles, units, (u) => map(u, 0).x,
           ),
         ];
@@ -63,16 +64,20 @@ export function framingView(build: Build, surface: Surface): View {
 export function boardsView(build: Build, surface: Surface, layer: number, side: Side): View | undefined {
   const boards = build.parts.filter((part) => part.surface === surface.id && part.layer === layer && isBoard(part) && !isLeaf(part));
   if (boards.length === 0) return undefined;
-  const what = `layer ${layer - farStart(surface, side)}, ${boards[0]?.what.replace(/^.*?: /, "") ?? "boards"}`;
+  const what = `layer ${layer - farStart(surface, side)}, ${boardWord(boards)}`;
   const behind = build.parts.filter((part) => part.surface === surface.id && isStudLike(part));
   return boardView(build, surface, boards, behind, mapOf(surface, side), `${surface.id}-${side.replace(" ", "-")}-boards-${layer}`, titleOf(surface, side, what));
 }
 
-/** The lining on the inside of the cargo door leaves, all layers; undefined where there is none. */
-export function leafView(build: Build, doorEnd: Surface): View | undefined {
-  const boards = build.parts.filter((part) => part.surface === doorEnd.id && isBoard(part) && isLeaf(part));
-  if (boards.length === 0) return undefined;
-  return boardView(build, doorEnd, boards, [], mirrored, "doorEnd-leaf-lining", "Cargo doors, lining of the leaves, seen from inside");
+/** The lining on the inside of the cargo door leaves, a view for each layer. */
+export function leafViews(build: Build, doorEnd: Surface): readonly View[] {
+  const lining = build.parts.filter((part) => part.surface === doorEnd.id && isBoard(part) && isLeaf(part));
+  const layers = [...new Set(lining.map(({ layer }) => layer))];
+  return layers.map((layer, index) => {
+    const boards = lining.filter((part) => part.layer === layer);
+    const title = `Cargo doors, leaf lining, layer ${index + 1}, ${boardWord(boards)}, seen from inside`;
+    return boardView(build, doorEnd, boards, [], mirrored, `doorEnd-leaf-boards-${index + 1}`, title);
+  });
 }
 
 function boardView(
@@ -84,8 +89,8 @@ function boardView(
     ...behind.map((part) => box("hidden", part.rect, map, { dashed: true })),
     ...boards.flatMap((part) => ("outline" in part.shape ? part.shape.outline.flatMap((one) => rings("boards", one, map)) : [box("boards", part.rect, map)])),
     ...openings.map(({ clear }) => box("openings", clear, map)),
-    ...openings.map(({ clear, opening }) => words("openings", map((clear.u0 + clear.u1) / 2, (clear.v0 + clear.v1) / 2), opening.id, TEXT.label)),
-    ...boards.flatMap((part) => boardSize(part, map, units)),
+    ...openings.map((placed) => openingLabel(placed, map)),
+    ...boards.flatMap((part) => boardSize(part, openings.map(({ lining }) => lining), map, units)),
   ];
   const us = boards.flatMap(({ shape, rect }) => ("outline" in shape ? shape.outline.map(polygonBounds) : [rect]).flatMap((r) => [r.u0, r.u1]));
   const vs = boards.flatMap(({ rect }) => [rect.v0, rect.v1]);
@@ -98,8 +103,11 @@ function boardView(
   ]);
 }
 
-/** Size of the piece as it comes from the sheet, written along its longer side on the largest part that is left of it. */
-function boardSize(part: Part, map: Map2, units: Build["job"]["units"]): readonly DrawnShape[] {
+/**
+ * Size of the piece as it comes from the sheet, written along the longer side of the largest part that is left of it,
+ * clear of openings where there is room.
+ */
+function boardSize(part: Part, openings: readonly Rect[], map: Map2, units: Build["job"]["units"]): readonly DrawnShape[] {
   if (part.shape.kind !== "panel") return [];
   const { blank, outline } = part.shape;
   const largest = outline.reduce<Polygon | undefined>(
@@ -110,8 +118,22 @@ function boardSize(part: Part, map: Map2, units: Build["job"]["units"]): readonl
   const seen = polygonBounds(largest);
   const text = sizeText([rectWidth(blank), rectHeight(blank)], units);
   const upright = rectHeight(seen) > rectWidth(seen);
-  return [words("text", map((seen.u0 + seen.u1) / 2, (seen.v0 + seen.v1) / 2), text, TEXT.small, upright)];
+  const [long, slim] = [(text.length * LETTER) / 2, LETTER];
+  const reach = upright ? { u: slim, v: long } : { u: long, v: slim };
+  const spots = SHARES.flatMap((b) => SHARES.map((a) => ({ u: seen.u0 + a * rectWidth(seen), v: seen.v0 + b * rectHeight(seen) })));
+  const free = spots.find(({ u, v }) => {
+    const spot = { u0: u - reach.u, u1: u + reach.u, v0: v - reach.v, v1: v + reach.v };
+    const within = spot.u0 > seen.u0 && spot.u1 < seen.u1 && spot.v0 > seen.v0 && spot.v1 < seen.v1;
+    return within && !openings.some((opening) => overlaps(opening, spot));
+  });
+  const { u, v } = free ?? (spots[0] as { u: number; v: number });
+  return [words("text", map(u, v), text, TEXT.small, upright)];
 }
+
+/** About what a letter takes on a board at the usual scales, metres. */
+const LETTER = 0.066;
+/** Where on a board its size is tried, as shares of its sides, the middle first. */
+const SHARES = [0.5, 0.25, 0.75, 0.15, 0.85];
 
 /** Inner edges of posts, bare floor and top rail, from which places are measured. */
 function datumLines(surface: Surface, map: Map2): readonly DrawnShape[] {
@@ -131,6 +153,10 @@ function studMiddles(parts: readonly Part[]): readonly number[] {
 
 function studWord(parts: readonly Part[]): string {
   return parts.some(({ role }) => role === "cross-member") ? "cross-members" : "studs";
+}
+
+function boardWord(boards: readonly Part[]): string {
+  return boards[0]?.what.replace(/^.*?: /, "") ?? "boards";
 }
 
 function isFraming(part: Part): boolean {

@@ -12,8 +12,11 @@ export interface Datum {
   readonly from: string;
 }
 
-/** Both origins of a surface as the welder or the carpenter finds them on the box. */
-export function datumsOf(surface: Surface): Datums {
+/**
+ * Both origins of a surface as the welder or the carpenter finds them on the box. On roof and floor the other origin is
+ * the inside plane, or the outside of the box where one works from outside.
+ */
+export function datumsOf(surface: Surface, work: "inside" | "outside" = "inside"): Datums {
   const { panel, inside, outside } = surface;
   const walls = (start: string, end: string): Datums["u"] => [
     { at: 0, from: `from post, ${start}` },
@@ -35,8 +38,8 @@ export function datumsOf(surface: Surface): Datums {
     case "roof":
     case "floor":
       return {
-        u: [{ at: 0, from: "from inside, blind end" }, { at: outside.u1, from: "from outside, door end" }],
-        v: [{ at: 0, from: "from inside, left wall" }, { at: outside.v1, from: "from outside, right wall" }],
+        u: [{ at: 0, from: "from inside, blind end" }, { at: { inside, outside }[work].u1, from: `from ${work}, door end` }],
+        v: [{ at: 0, from: "from inside, left wall" }, { at: { inside, outside }[work].v1, from: `from ${work}, right wall` }],
       };
     default:
       return {

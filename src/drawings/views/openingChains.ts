@@ -15,9 +15,18 @@ interface Rows {
   readonly right: number;
 }
 
+interface Edges {
+  /** The clear opening where not given, or the hole that the welder cuts. */
+  readonly rectOf?: (opening: PlacedOpening) => Rect;
+  /** Further stops of the stretches, beyond the posts. */
+  readonly beyond?: readonly number[];
+  /** Where one stands to measure; inside where not given. */
+  readonly work?: "inside" | "outside";
+}
+
 /**
  * Where the openings of a surface are: the stretches from post to post, and running distances from both origins, along
- * and up. `rectOf` says which edges: the clear opening, or the hole that the welder cuts.
+ * and up.
  */
 export function openingChains(
   surface: Surface,
@@ -25,9 +34,9 @@ export function openingChains(
   system: System,
   map: Map2,
   rows: Rows,
-  rectOf: (opening: PlacedOpening) => Rect = (opening) => opening.clear,
+  { rectOf = ({ clear }) => clear, beyond = [], work = "inside" }: Edges = {},
 ): readonly DimensionChain[] {
-  const { u: [u0, u1], v: [v0, v1] } = datumsOf(surface);
+  const { u: [u0, u1], v: [v0, v1] } = datumsOf(surface, work);
   const rects = openings.map(rectOf);
   const x = (u: number): number => map(u, 0).x;
   const y = (v: number): number => map(0, v).y;
@@ -35,7 +44,7 @@ export function openingChains(
   const across = groups.map((group, index) =>
     chain(
       { direction: "across", side: "below", row: rows.below + index },
-      ascending([u0.at, ...group.flatMap((r) => [r.u0, r.u1]), u1.at]),
+      ascending([u0.at, ...group.flatMap((r) => [r.u0, r.u1]), u1.at, ...beyond]),
       system,
       x,
     ),

@@ -7,41 +7,45 @@ import type { Vec2, Vec3 } from "../../geometry/vector.ts";
 import type { Item } from "../../job/job.ts";
 import type { DimensionChain, DrawnShape, View } from "../drawing.ts";
 import { TEXT } from "../style.ts";
-import { chain, runningFrom, sizeText } from "./chains.ts";
+import { chain, lengthText, runningFrom, sizeText } from "./chains.ts";
 import { cutParts } from "./cut.ts";
 import { datumsOf, openingsOn } from "./faceNames.ts";
 import { box, stroke, viewOf, words } from "./shapes.ts";
 
-/** Height above the bare floor at which the plan is cut, as is common for building plans, metres. */
-export const PLAN_CUT = 1.2;
+/** Height above the bare floor at which the plan is cut, metres; common practice for building plans. */
+const PLAN_CUT = { metric: 1.2, imperial: 4 * 0.3048 } as const;
 const LABEL_OFF = 0.16;
+/** Items slimmer than this have their id beside them. */
+const SLIM = 0.24;
 
 const flat = (p: Vec3): Vec2 => ({ x: p.x, y: p.y });
 
 /** The floor plan: cut at PLAN_CUT, the blind end to the left, the left wall at the foot of the sheet. */
 export function planView(build: Build, marks: readonly { readonly axis: "x" | "y"; readonly at: number; readonly name: string }[]): View {
   const surfaces = new Map<string, Surface>(build.surfaces.map((surface) => [surface.id, surface]));
+  const { units } = build.job;
+  const cut = PLAN_CUT[units];
   const standing = build.parts.filter((part) => part.role !== "item" && part.role !== "article");
   const shapes: DrawnShape[] = [
     box("outline", { u0: 0, u1: build.box.outside.length, v0: 0, v1: build.box.outside.width }),
-    ...cutParts(standing, surfaces, "z", PLAN_CUT, flat),
-    ...build.openings.flatMap(openingInPlan),
-    ...build.job.items.flatMap((item) => itemInPlan(build, item)),
+    ...cutParts(standing, surfaces, "z", cut, flat),
+    ...build.openings.flatMap((placed) => openingInPlan(placed, cut)),
+    ...build.job.items.flatMap((item) => itemInPlan(build, item, cut)),
     ...build.rooms.flatMap((room) => {
       const middle = { x: (room.x.from + room.x.to) / 2, y: (room.y.from + room.y.to) / 2 };
       const clear = [room.x.to - room.x.from, room.y.to - room.y.from];
       return [
         words("text", { x: middle.x, y: middle.y + 0.06 }, room.name, TEXT.label),
-        words("text", { x: middle.x, y: middle.y - 0.12 }, sizeText(clear, build.job.units)),
+        words("text", { x: middle.x, y: middle.y - 0.12 }, sizeText(clear, units)),
       ];
     }),
     ...marks.flatMap(({ axis, at, name }) => sectionMark(build, axis, at, name)),
   ];
-  return viewOf("plan", `Floor plan, cut ${sizeText([PLAN_CUT], build.job.units)} above the bare floor`, shapes, planChains(build));
+  return viewOf("plan", `Floor plan, cut ${lengthText(cut, units)} above the bare floor`, shapes, planChains(build));
 }
 
 /** An opening in its wall, with its leaf and the sector that the leaf sweeps; dashed where the cut passes above or below. */
-function openingInPlan(placed: PlacedOpening): readonly DrawnShape[] {
+function openingInPlan(placed: PlacedOpening, cutAt: number): readonly DrawnShape[] {
   const { surface, clear, opening, sweep } = placed;
   if (surface.inward.z !== 0) {
     const label = { x: surface.origin.x + (clear.u0 + clear.u1) / 2, y: surface.origin.y + (clear.v0 + clear.v1) / 2 };
@@ -51,7 +55,7 @@ function openingInPlan(placed: PlacedOpening): readonly DrawnShape[] {
   const outer = surface.kind === "partition" ? surface.stack.finished : -surface.skinDepth;
   const inner = surface.farStack?.finished ?? surface.stack.finished;
   const at = (u: number, w: number): Vec2 => flat(toWorld(surface, u, 0, w));
-  const cut = clear.v0 <= PLAN_CUT && clear.v1 >= PLAN_CUT;
+  const cut = clear.v0 <= cutAt && clear.v1 >= cutAt;
   const side = surface.kind === "partition" ? -LABEL_OFF + outer : outer - LABEL_OFF;
   const middle = (clear.u0 + clear.u1) / 2;
   return [
@@ -78,19 +82,35 @@ function leafInPlan({ sweep, surface, opening }: PlacedOpening): readonly DrawnS
 }
 
 /** An item on the floor and the space that is kept clear around it; dashed where it hangs above the cut. */
-function itemInPlan(build: Build, item: Item): readonly DrawnShape[] {
+function itemInPlan(build: Build, item: Item, cutAt: number): readonly DrawnShape[] {
   const floor = surfaceOf(build, "floor");
   const u0 = floor.origin.x + item.at.along;
   const v0 = floor.origin.y + item.at.across;
   const foot = { u0, u1: u0 + item.size.length, v0, v1: v0 + item.size.width };
   const space = clearSpace(item, foot);
-  const high = item.at.up > PLAN_CUT;
+  const high = item.at.up > cutAt;
   const grown = space.u0 < foot.u0 || space.u1 > foot.u1 || space.v0 < foot.v0 || space.v1 > foot.v1;
   return [
     ...(grown ? [box("clear-space", space)] : []),
     box("items", foot, undefined, high ? { dashed: true } : { filled: true }),
-    words("items", { x: (foot.u0 + foot.u1) / 2, y: (foot.v0 + foot.v1) / 2 - 0.03 }, item.id),
+    words("items", labelPlace(item, foot), item.id),
   ];
+}
+
+/** In the middle of the item; before its front where it is too slim to be written on. */
+function labelPlace(item: Item, foot: Rect): Vec2 {
+  const middle = { x: (foot.u0 + foot.u1) / 2, y: (foot.v0 + foot.v1) / 2 - 0.04 };
+  if (Math.min(item.size.length, item.size.width) >= SLIM) return middle;
+  switch (item.front) {
+    case "blindEnd":
+      return { ...middle, x: foot.u0 - SLIM };
+    case "doorEnd":
+      return { ...middle, x: foot.u1 + SLIM };
+    case "left":
+      return { ...middle, y: foot.v0 - SLIM };
+    case "right":
+      return { ...middle, y: foot.v1 + SLIM / 2 };
+  }
 }
 
 /** The item's footprint with the space that it needs in front, behind and at its sides. */
@@ -114,7 +134,7 @@ function sectionMark(build: Build, axis: "x" | "y", at: number, name: string): r
   const reach = axis === "x" ? width : length;
   const point = (along: number): Vec2 => (axis === "x" ? { x: at, y: along } : { x: along, y: at });
   return [-1, 1].flatMap((end) => {
-    const from = end < 0 ? -0.05 : reach + 0.05;
+    const from = end < 0 ? -0.34 : reach + 0.34;
     return [stroke("section-cut", point(from), point(from + end * 0.2)), words("text", point(from + end * 0.34), name, TEXT.title)];
   });
 }

@@ -24,7 +24,7 @@ export function openingSchedule(build: Build): ScheduleTable {
 export const SCHEDULE_NOTES: readonly string[] = [
   "Along: from the inner edge of the face's left-hand corner post, seen from outside, to the near side of the clear opening. To other post: from the far side of the clear opening to the inner edge of the other post.",
   "Up: from the top of the bare floor to the foot of the clear opening. Below top rail: from the underside of the top rail to the head of the clear opening.",
-  "Roof and floor: along from the blind end's inside plane, up stands for across from the left wall's inside plane; the other two are to the outside of the box. Partitions: between the finished walls, below the finished ceiling.",
+  "Roof and floor: along from the blind end's inside plane, up stands for across from the left wall's inside plane; the other two are to the outside of the box on the roof, to the inside planes on the floor. Partitions: between the finished walls, below the finished ceiling.",
   "The hole is the outside of the welded frame, or the clear opening where there is no frame.",
   "Swing: hinge side as seen from outside (from the door end for a partition).",
 ];
@@ -32,7 +32,7 @@ export const SCHEDULE_NOTES: readonly string[] = [
 function row(build: Build, placed: PlacedOpening): readonly string[] {
   const { opening, surface, clear, hole } = placed;
   const { units } = build.job;
-  const { u, v } = datumsOf(surface);
+  const { u, v } = datumsOf(surface, surface.id === "roof" ? "outside" : "inside");
   const parts = build.parts.filter((part) => part.of === opening.id && part.surface === surface.id);
   const added = parts.filter(({ role }) => role === "opening frame" || role === "article" || role === "trim");
   const articles = [...(opening.article === undefined ? [] : [opening.article]), ...opening.fittings];

@@ -7,10 +7,12 @@ import { TEXT } from "../style.ts";
 import { chain } from "./chains.ts";
 import { cutParts } from "./cut.ts";
 import type { Project } from "./cut.ts";
+import { openingLabel } from "./elevation.ts";
 import { box, ring, stroke, viewOf, words } from "./shapes.ts";
 
 const fromDoors: Project = (p: Vec3): Vec2 => ({ x: p.y, y: p.z });
 const fromLeft: Project = (p: Vec3): Vec2 => ({ x: p.x, y: p.z });
+const fromRight: Project = (p: Vec3): Vec2 => ({ x: -p.x, y: p.z });
 
 /** Where the sections are cut: across through an opening of a side wall where there is one, along through the middle. */
 export function sectionPlaces(build: Build): { readonly across: number; readonly along: number } {
@@ -32,11 +34,11 @@ export function crossSection(build: Build, at: number, name: string): View {
   const { units } = build.job;
   const [bottom, top] = heights(build);
   const shapes = [
-    ...itemsBeyond(build, fromDoors, (p) => p.x < at && p.x > room.x.from - 0.01),
     ...beyond.flatMap((placed) => openingBeyond(placed, fromDoors)),
+    ...itemsBeyond(build, fromDoors, (p) => (p.x > room.x.from ? at - p.x : -1)),
     ...cutParts(build.parts, surfacesOf(build), "x", at, fromDoors),
-    ...roomLabel(room.name, { x: (room.y.from + room.y.to) / 2, y: (room.z.from + room.z.to) / 2 }),
-    ...groundLine(0, width, bottom),
+    ...roomLabel(room.name, { x: (room.y.from + room.y.to) / 2, y: room.z.to - (room.z.to - room.z.from) * 0.07 }),
+    groundLine(0, width, bottom),
   ];
   return viewOf("section-across", `Section ${name}–${name}, across the box, looking to the blind end`, shapes, [
     chain({ direction: "across", side: "below", row: 1, label: "finished" }, [0, room.y.from, room.y.to, width], units),
@@ -46,25 +48,30 @@ export function crossSection(build: Build, at: number, name: string): View {
   ]);
 }
 
-/** A cut along the box, looking to the right wall, the blind end to the left. */
-export function longSection(build: Build, at: number, name: string): View {
+/** A cut along the box, looking to the right wall with the blind end to the left, or to the left wall. */
+export function longSection(build: Build, at: number, name: string, toward: "left" | "right"): View {
   const { length } = build.box.outside;
   const { units } = build.job;
   const [bottom, top] = heights(build);
   const [first] = build.rooms;
   if (first === undefined) throw new RangeError("a build has a room");
+  const project = toward === "right" ? fromLeft : fromRight;
+  const x = (along: number): number => project({ x: along, y: 0, z: 0 }).x;
+  const beyond = build.openings.filter(({ surface }) => surface.id === toward);
+  const near = (p: Vec3): number => (toward === "right" ? p.y - at : at - p.y);
   const shapes = [
-    ...itemsBeyond(build, fromLeft, (p) => p.y > at),
-    ...build.openings.filter(({ surface }) => surface.id === "right").flatMap((placed) => openingBeyond(placed, fromLeft)),
-    ...cutParts(build.parts, surfacesOf(build), "y", at, fromLeft),
-    ...build.rooms.flatMap(({ name: label, x, z }) =>
-      roomLabel(label, { x: (x.from + x.to) / 2, y: z.to - (z.to - z.from) * 0.12 }),
+    ...beyond.flatMap((placed) => openingBeyond(placed, project)),
+    ...itemsBeyond(build, project, near),
+    ...cutParts(build.parts, surfacesOf(build), "y", at, project),
+    ...build.rooms.flatMap((room) =>
+      roomLabel(room.name, { x: x((room.x.from + room.x.to) / 2), y: room.z.to - (room.z.to - room.z.from) * 0.07 }),
     ),
-    ...groundLine(0, length, bottom),
+    groundLine(x(0), x(length), bottom),
   ];
-  return viewOf("section-along", `Section ${name}–${name}, along the box, looking to the right wall`, shapes, [
-    chain({ direction: "across", side: "below", row: 1, label: "finished" }, [0, ...build.rooms.flatMap(({ x }) => [x.from, x.to]), length], units),
-    chain({ direction: "across", side: "below", row: 2, label: "outside" }, [0, length], units),
+  const rooms = [0, ...build.rooms.flatMap((room) => [room.x.from, room.x.to]), length];
+  return viewOf(`section-along-${toward}`, `Section ${name}–${name}, along the box, looking to the ${toward} wall`, shapes, [
+    chain({ direction: "across", side: "below", row: 1, label: "finished" }, rooms, units, x),
+    chain({ direction: "across", side: "below", row: 2, label: "outside" }, [0, length], units, x),
     chain({ direction: "up", side: "left", row: 1, label: "finished" }, [bottom, 0, first.z.from, first.z.to, top], units),
     chain({ direction: "up", side: "left", row: 2, label: "outside" }, [bottom, top], units),
   ]);
@@ -83,28 +90,38 @@ function middleOf({ surface, clear }: PlacedOpening): number {
   return toWorld(surface, (clear.u0 + clear.u1) / 2, 0, 0).x;
 }
 
-function openingBeyond({ surface, clear, opening }: PlacedOpening, project: Project): readonly DrawnShape[] {
+function openingBeyond(placed: PlacedOpening, project: Project): readonly DrawnShape[] {
+  const { surface, clear } = placed;
   const at = (u: number, v: number): Vec2 => project(toWorld(surface, u, v, 0));
   const { u0, u1, v0, v1 } = clear;
   return [
     ring("articles", [at(u0, v0), at(u1, v0), at(u1, v1), at(u0, v1)]),
-    words("openings", at((u0 + u1) / 2, (v0 + v1) / 2), opening.id),
+    openingLabel(placed, at),
   ];
 }
 
-function itemsBeyond(build: Build, project: Project, seen: (middle: Vec3) => boolean): readonly DrawnShape[] {
+/** Items beyond the cut, the nearest last so that they cover the others; an id only where the item's middle is seen. */
+function itemsBeyond(build: Build, project: Project, distance: (middle: Vec3) => number): readonly DrawnShape[] {
   const floor = build.surfaces.find(({ id }) => id === "floor");
   if (floor === undefined) throw new RangeError("a build has a floor");
-  return build.parts
+  const seen = build.parts
     .filter((part) => part.role === "item")
-    .flatMap((part) => {
+    .map((part) => {
       const low = toWorld(floor, part.rect.u0, part.rect.v0, part.depth.from);
       const high = toWorld(floor, part.rect.u1, part.rect.v1, part.depth.to);
-      if (!seen({ x: (low.x + high.x) / 2, y: (low.y + high.y) / 2, z: (low.z + high.z) / 2 })) return [];
       const [a, b] = [project(low), project(high)];
-      const at = { u0: a.x, u1: b.x, v0: a.y, v1: b.y };
-      return [box("articles", at), words("items", { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, part.of ?? part.what)];
-    });
+      const rect = { u0: Math.min(a.x, b.x), u1: Math.max(a.x, b.x), v0: a.y, v1: b.y };
+      const away = distance({ x: (low.x + high.x) / 2, y: (low.y + high.y) / 2, z: (low.z + high.z) / 2 });
+      return { part, rect, away };
+    })
+    .filter(({ away }) => away > 0)
+    .sort((a, b) => b.away - a.away);
+  return seen.flatMap(({ part, rect }, index) => {
+    const middle = { x: (rect.u0 + rect.u1) / 2, y: (rect.v0 + rect.v1) / 2 };
+    const hidden = seen.slice(index + 1).some(({ rect: r }) => middle.x > r.u0 && middle.x < r.u1 && middle.y > r.v0 && middle.y < r.v1);
+    const label = hidden ? [] : [words("items", middle, part.of ?? part.what)];
+    return [box("articles", rect, undefined, { filled: true }), ...label];
+  });
 }
 
 function roomLabel(name: string, at: Vec2): readonly DrawnShape[] {
@@ -112,6 +129,7 @@ function roomLabel(name: string, at: Vec2): readonly DrawnShape[] {
 }
 
 /** The underside of the box's frame, on which it stands. */
-function groundLine(from: number, to: number, level: number): readonly DrawnShape[] {
-  return [stroke("section-cut", { x: from - 0.15, y: level }, { x: to + 0.15, y: level })];
+function groundLine(from: number, to: number, level: number): DrawnShape {
+  const [left, right] = [Math.min(from, to), Math.max(from, to)];
+  return stroke("section-cut", { x: left - 0.15, y: level }, { x: right + 0.15, y: level });
 }

@@ -38,7 +38,7 @@ function inside(draft: Draft, steps: Steps, { studs, furring, boards }: BuildUp)
     }
   }
   const pitch = [...steps, "studs", "pitch"];
-  if (studs.pitch <= stud.width) {
+  if (notStud.length === 0 && studs.pitch <= stud.width) {
     issues.push(issueAt(draft, pitch, "build-up", `more than a stud's flange of ${length(stud.width)}`, "16 in"));
   }
   for (const { row, lay } of boards) {

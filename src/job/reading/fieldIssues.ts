@@ -9,15 +9,19 @@ import type { FieldProblem } from "../schema/fields.ts";
 import { nearest } from "./nearest.ts";
 import { exampleOf, fieldNames, schemaAt, wantedBy } from "./schemaAt.ts";
 
-/** What the schema says about each field by itself, in the job's own words. */
-export function fieldIssues(raw: JsonObject, issues: readonly z.core.$ZodIssue[]): readonly JobIssue[] {
+/** What the schema, a job file's or `root`, says about each field by itself, in the file's own words. */
+export function fieldIssues(
+  raw: JsonObject,
+  issues: readonly z.core.$ZodIssue[],
+  root: z.core.$ZodType = jobSchema,
+): readonly JobIssue[] {
   return issues.flatMap((issue) =>
-    issue.code === "unrecognized_keys" ? unknownFields(raw, issue) : [fieldIssue(raw, issue)],
+    issue.code === "unrecognized_keys" ? unknownFields(raw, issue, root) : [fieldIssue(raw, issue, root)],
   );
 }
 
-function unknownFields(raw: JsonObject, issue: z.core.$ZodIssueUnrecognizedKeys): readonly JobIssue[] {
-  const schema = schemaAt(jobSchema, issue.path);
+function unknownFields(raw: JsonObject, issue: z.core.$ZodIssueUnrecognizedKeys, root: z.core.$ZodType): readonly JobIssue[] {
+  const schema = schemaAt(root, issue.path);
   const known = schema === undefined ? [] : fieldNames(schema);
   return issue.keys.map((key) => ({
     code: "unknown field",
@@ -28,14 +32,14 @@ function unknownFields(raw: JsonObject, issue: z.core.$ZodIssueUnrecognizedKeys)
   }));
 }
 
-function fieldIssue(raw: JsonObject, issue: z.core.$ZodIssue): JobIssue {
+function fieldIssue(raw: JsonObject, issue: z.core.$ZodIssue, root: z.core.$ZodType): JobIssue {
   const found = valueAt(raw, stepsIn(issue.path));
   const path = pathText(issue.path);
   const at = { path, found: foundText(found) };
   if (issue.code === "invalid_key") {
     return { ...at, code: "text", wants: "a name of letters, digits, spaces and hyphens, starting with a letter, 40 at most", example: '"wall"' };
   }
-  const schema = schemaAt(jobSchema, issue.path) ?? jobSchema;
+  const schema = schemaAt(root, issue.path) ?? root;
   const said = issue.code === "custom" ? (issue.params as FieldProblem | undefined) : undefined;
   const usual = { ...at, wants: wants(issue, wantedBy(schema), said), example: JSON.stringify(exampleOf(schema)) };
   if (said !== undefined) return { ...usual, code: said.code, example: JSON.stringify(said.example) };
@@ -44,8 +48,8 @@ function fieldIssue(raw: JsonObject, issue: z.core.$ZodIssue): JobIssue {
 
 function wants(issue: z.core.$ZodIssue, wanted: string, said: FieldProblem | undefined): string {
   if (said !== undefined) return `${wanted}; this ${asClause(said)}`;
-  if (issue.code === "too_small") return `${wanted}, ${issue.minimum} ${countedIn(issue.origin)}at least`;
-  if (issue.code === "too_big") return `${wanted}, ${issue.maximum} ${countedIn(issue.origin)}at most`;
+  if (issue.code === "too_small") return `${wanted}, at least ${counted(issue.minimum, issue.origin)}`;
+  if (issue.code === "too_big") return `${wanted}, at most ${counted(issue.maximum, issue.origin)}`;
   return issue.code === "invalid_format" ? `${wanted}: ${issue.message}` : wanted;
 }
 
@@ -54,9 +58,9 @@ function asClause({ code, reason }: FieldProblem): string {
   return code === "unit" ? `cannot be read, ${reason}` : reason;
 }
 
-function countedIn(origin: string): string {
-  if (origin === "string") return "letters ";
-  return origin === "array" ? "entries " : "";
+function counted(limit: number | bigint, origin: string): string {
+  if (origin === "string") return `${limit} ${limit === 1 ? "letter" : "letters"}`;
+  return origin === "array" ? `${limit} ${limit === 1 ? "entry" : "entries"}` : `${limit}`;
 }
 
 function codeOf(issue: z.core.$ZodIssue, found: JsonValue | undefined): IssueCode {

@@ -112,7 +112,10 @@ function readMembers(cursor: Cursor, end: "}" | "]", readMember: () => void): vo
     readMember();
     skipSpace(cursor);
     const letter = cursor.text[cursor.at];
-    if (letter !== end && letter !== ",") throw mistake(cursor, `a comma or ${end}${INCH_MARK}`, '"7\' 8-5/8 in"');
+    if (letter !== end && letter !== ",") {
+      const afterText = cursor.text[cursor.at - 1] === '"';
+      throw mistake(cursor, `a comma or ${end}${afterText ? INCH_MARK : ""}`, afterText ? '"7\' 8-5/8 in"' : "");
+    }
     cursor.at += 1;
     if (letter === end) return;
     skipSpace(cursor);

@@ -47,6 +47,8 @@ export const floorLayers = z.strictObject({
   /** Whether the studs stand on the floor layers or the layers are cut to the finished walls. */
   laid: z.enum(["before walls", "after walls"]).default("after walls"),
   layers: z.array(boardLayer).max(4).default([]),
+  /** Sprayed from below against the bare floor, between the cross-members. */
+  foam: foam.optional(),
 });
 
 export const coatList = z.array(coats).max(4).default([]);

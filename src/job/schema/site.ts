@@ -62,7 +62,7 @@ export const fire = z.strictObject({
     .default([]),
 });
 
-export const crew = z.strictObject({
+const crew = z.strictObject({
   id: ownId,
   what: words,
   people: z.int().min(1).max(40),

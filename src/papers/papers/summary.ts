@@ -10,7 +10,7 @@ import { massText, moneyText, sizeText } from "../write.ts";
 export const summary: Paper = {
   id: "summary",
   title: "Summary",
-  section: (results) => ({ template: TEMPLATE, data: dataOf(results) }),
+  make: (results) => ({ section: { template: TEMPLATE, data: dataOf(results) } }),
 };
 
 function dataOf(results: Results): JsonValue {
@@ -100,7 +100,7 @@ const TEMPLATE = String.raw`
 }
 
 #let body(data) = {
-  grid(columns: (0.8fr, 1fr, 1.25fr, 1fr), column-gutter: 5mm, ..data.tiles.map(tile))
+  grid(columns: (1.25fr, 1.15fr, 1.25fr, 1.1fr), column-gutter: 5mm, ..data.tiles.map(tile))
   if data.stops.len() == 0 { v(2pt); [No finding stops this build. That is not an approval.] }
   sentences("What stops it", "stop", data.stops)
   sentences("What to watch", "watch", data.watches)
@@ -122,6 +122,6 @@ const TEMPLATE = String.raw`
     list(..data.notes)
   }
   heading(level: 2, outlined: false, "Contents")
-  outline(title: none, depth: 2, indent: 4mm)
+  columns(2, gutter: 8mm, outline(title: none, depth: 2, indent: 4mm))
 }
 `;

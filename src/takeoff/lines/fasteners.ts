@@ -66,11 +66,11 @@ function boardCount(build: Build, part: Part, row: BoardRow, fixing: NonNullable
   const support = supportOf(build, part, fixing.field);
   const sides = { u: rectWidth(part.rect), v: rectHeight(part.rect) };
   const from = { kind: "part", id: part.id, field: "extent" } as const;
-  const b = given(support.runs === "v" ? sides.u : sides.v, "m", "b", `size of ${part.what} across its supports`, from);
-  const h = given(support.runs === "v" ? sides.v : sides.u, "m", "h", `size of ${part.what} along its supports`, from);
+  const b_p = given(support.runs === "v" ? sides.u : sides.v, "m", "b_p", `size of ${part.what} across its supports`, from);
+  const h_p = given(support.runs === "v" ? sides.v : sides.u, "m", "h_p", `size of ${part.what} along its supports`, from);
   const s_edge = rowField("boards", row, "edge spacing", fixing.edge, { unit: "m", symbol: "s_edge", means: "spacing at edges" });
   const s_field = rowField("boards", row, "field spacing", fixing.field, { unit: "m", symbol: "s_field", means: "spacing in the field" });
-  return apply(boardScrews, { b, h, s_edge, s_field, s_stud: support.pitch }, { means: `fasteners of ${part.what}` });
+  return apply(boardScrews, { b_p, h_p, s_edge, s_field, s_stud: support.pitch }, { means: `fasteners of ${part.what}` });
 }
 
 interface Pattern {

@@ -38,10 +38,10 @@ interface Run<U extends string> {
 /** Length round the hole that an opening takes out of the skin, `runs` times. */
 export function holePerimeter({ opening, hole }: PlacedOpening, runs: number, symbol: string): Quantity<"m"> {
   const of = (field: string) => ({ kind: "part", id: `opening ${opening.id}`, field }) as const;
-  const b = given(rectWidth(hole), "m", "b", `width of the hole for ${opening.id}`, of("hole width"));
-  const h = given(rectHeight(hole), "m", "h", `height of the hole for ${opening.id}`, of("hole height"));
+  const b_p = given(rectWidth(hole), "m", "b_p", `width of the hole for ${opening.id}`, of("hole width"));
+  const h_p = given(rectHeight(hole), "m", "h_p", `height of the hole for ${opening.id}`, of("hole height"));
   const n_run = constant(runs, "1", "n_run", "runs round it", source("inside and outside, or once", "derived"));
-  return apply(perimeterLength, { b, h, n_run }, { symbol, means: `length round the hole for ${opening.id}, ${runs} times` });
+  return apply(perimeterLength, { b_p, h_p, n_run }, { symbol, means: `length round the hole for ${opening.id}, ${runs} times` });
 }
 
 /** True for a hole through the box's own skin, doors or floor; partitions have none to seal against weather. */
@@ -68,10 +68,10 @@ function jointRuns(build: Build): readonly { readonly id: string; readonly run: 
 function floorRun(build: Build): Run<"m"> {
   const { lined } = surfaceOf(build, "floor");
   const of = (field: string) => ({ kind: "part", id: "floor", field }) as const;
-  const b = given(rectWidth(lined), "m", "b", "length of the finished floor", of("length"));
-  const h = given(rectHeight(lined), "m", "h", "width of the finished floor", of("width"));
+  const b_p = given(rectWidth(lined), "m", "b_p", "length of the finished floor", of("length"));
+  const h_p = given(rectHeight(lined), "m", "h_p", "width of the finished floor", of("width"));
   const n_run = constant(1, "1", "n_run", "runs round it", source("once", "derived"));
-  return { amount: apply(perimeterLength, { b, h, n_run }, { means: "length round the floor" }), parts: [] };
+  return { amount: apply(perimeterLength, { b_p, h_p, n_run }, { means: "length round the floor" }), parts: [] };
 }
 
 /** Seams of the outermost taped boards on each side of each surface; layers under them are not taped. */

@@ -1,0 +1,67 @@
+import type { Build } from "../../build/build.ts";
+import type { Stack, Surface } from "../../build/surface.ts";
+import { catalogue } from "../../catalogue/catalogue.ts";
+import type { BuildUp, Job } from "../../job/job.ts";
+import { layerResistance } from "../../physics/plainLayers.ts";
+import { apply } from "../../working/formula.ts";
+import { given, type Quantity } from "../../working/quantity.ts";
+
+/**
+ * Resistances of the plain layers of a face, from outside in: sheet or bare floor, foam from the inside plane at its
+ * least (over the inner flats of the sheet), boards. Air between foam and boards is left out, which errs low.
+ */
+export function layersOf(build: Build, surface: Surface): readonly Quantity<"m2K/W">[] {
+  const { job, box } = build;
+  if (surface.id === "floor") {
+    const from = { kind: "catalogue" as const, row: `boxes/${box.id}`, field: "floor.thickness", source: box.floor.source };
+    return [
+      layer(given(box.floor.thickness, "m", "d", "thickness of the bare floor", from), box.floor.material),
+      ...job.floor.layers.map(({ row }) => board(row)),
+    ];
+  }
+  const face = job.faces[surface.id as keyof Job["faces"]];
+  const leaf = "leafLining" in face ? face.leafLining : undefined;
+  return [
+    ...sheet(surface),
+    ...stackLayers(build, leaf, surface.leafStack, surface.id),
+    ...stackLayers(build, face.buildUp, surface.stack, surface.id),
+  ];
+}
+
+/** Foam of a face's own build-up or of the cargo doors' lining. */
+export function foamSpanOf({ stack, leafStack }: Surface): Stack["foam"] {
+  return stack.foam ?? leafStack?.foam;
+}
+
+function sheet({ profile }: Surface): readonly Quantity<"m2K/W">[] {
+  if (profile === undefined) return [];
+  const from = { kind: "catalogue" as const, row: `profiles/${profile.id}`, field: "thickness", source: profile.source };
+  return [layer(given(profile.thickness, "m", "d", `thickness of ${profile.what}`, from), profile.material)];
+}
+
+function stackLayers({ job }: Build, name: string | undefined, stack: Stack | undefined, surface: string): readonly Quantity<"m2K/W">[] {
+  const buildUp: BuildUp | undefined = name === undefined ? undefined : job.buildUps[name];
+  if (buildUp === undefined || stack === undefined) return [];
+  const { foam } = buildUp;
+  const sprayed =
+    foam === undefined || stack.foam === undefined
+      ? []
+      : [
+          layer(
+            given(stack.foam.to - stack.foam.from, "m", "d", `least thickness of foam, over the inner flats, ${surface}`, { kind: "job", path: `buildUps.${String(name)}.foam.thickness` }),
+            catalogue.foams.get(foam.row).material,
+          ),
+        ];
+  return [...sprayed, ...buildUp.boards.map(({ row }) => board(row))];
+}
+
+function board(id: string): Quantity<"m2K/W"> {
+  const row = catalogue.boards.get(id);
+  return layer(given(row.thickness, "m", "d", `thickness of ${row.what}`, { kind: "catalogue", row: `boards/${id}`, field: "thickness", source: row.source }), row.material);
+}
+
+function layer(d: Quantity<"m">, material: string): Quantity<"m2K/W"> {
+  const row = catalogue.materials.get(material);
+  const lambda = given(row.conductivity, "W/(m K)", "lambda", `conductivity of ${row.what}`, { kind: "catalogue", row: `materials/${material}`, field: "conductivity", source: row.source });
+  return apply(layerResistance, { d, lambda }, { means: `thermal resistance of ${row.what}` });
+}

@@ -1,0 +1,83 @@
+import type { JsonValue } from "../../job/file.ts";
+import type { TakeoffGroup, TakeoffLine } from "../../takeoff/takeoff.ts";
+import type { System } from "../../units/display.ts";
+import type { Quantity } from "../../working/quantity.ts";
+import { csv } from "../csv.ts";
+import type { Paper } from "../paper.ts";
+import type { Results } from "../results.ts";
+import { shownText } from "../shownText.ts";
+import { amountText } from "../write.ts";
+
+/** What goes into the box, and what has to be bought in whole stock. */
+export const quantities: Paper = {
+  id: "quantities",
+  title: "Quantity list",
+  make: (results) => ({
+    section: { template: TEMPLATE, data: dataOf(results) },
+    files: [{ path: "quantities.csv", text: table(results) }],
+  }),
+};
+
+/** Titles of the groups, in the order in which they are printed. */
+const GROUPS: Readonly<Record<TakeoffGroup, string>> = {
+  box: "Box as bought",
+  steel: "Steel",
+  framing: "Framing",
+  foam: "Foam",
+  boards: "Boards",
+  floor: "Floor",
+  coatings: "Coatings",
+  openings: "Openings and equipment",
+  items: "Fit-out items",
+  fasteners: "Fasteners",
+  sealants: "Sealants",
+};
+
+function dataOf({ takeoff, job }: Results): JsonValue {
+  return Object.entries(GROUPS)
+    .map(([group, title]) => ({
+      title,
+      rows: takeoff.lines.filter((line) => line.group === group).map((line) => row(line, job.units)),
+    }))
+    .filter(({ rows }) => rows.length > 0);
+}
+
+function row(line: TakeoffLine, system: System): readonly string[] {
+  return [line.what, amountText(line.net, system), line.also.map((one) => alsoText(one, line, system)).join("; "), buyText(line, system), line.buy.each];
+}
+
+/** "pieces: 19": the line says of what. */
+function alsoText(also: Quantity, { what }: TakeoffLine, system: System): string {
+  const [means = "", of = ""] = also.means.split(/ of (.*)/s);
+  return `${of !== "" && what.startsWith(of) ? means : also.means}: ${amountText(also, system)}`;
+}
+
+function buyText({ buy }: TakeoffLine, system: System): string {
+  return `${amountText(buy.count, system)} × ${buy.unit}`;
+}
+
+/** Numbers stand unrounded in SI; the last column has the net quantity in the job's units. */
+function table({ takeoff, job }: Results): string {
+  const header = ["id", "group", "what", "net", "net unit", "buy", "sold by", "one is", "one holds", "holds unit", "also", "net in job units"];
+  return csv(
+    header,
+    takeoff.lines.map((line) => [
+      line.id, line.group, shownText(line.what), line.net.value, line.net.unit, line.buy.count.value, line.buy.unit, line.buy.each,
+      line.buy.holds?.value, line.buy.holds?.unit, line.also.map((one) => alsoText(one, line, job.units)).join("; "),
+      amountText(line.net, job.units),
+    ]),
+  );
+}
+
+const TEMPLATE = String.raw`
+#import "style.typ": *
+
+#let body(groups) = {
+  [Net is what the parts take; buy is in whole stock as really cut or packed, with what is lost on the way.]
+  for group in groups {
+    heading(level: 2, outlined: false, group.title)
+    listing((1.5fr, auto, 1.3fr, auto, auto), (left, right, left, right, left),
+      ("What", "Net", "Also", "Buy", "One is"), group.rows)
+  }
+}
+`;

@@ -1,0 +1,77 @@
+import type { Build } from "../build/build.ts";
+import { isBoxPart } from "../build/part.ts";
+import { catalogue } from "../catalogue/catalogue.ts";
+import { type CoatZone, zoneOf } from "../takeoff/coats.ts";
+import type { HoldPoint } from "../takeoff/labour.ts";
+import { given } from "../working/quantity.ts";
+import type { After, Draft } from "./draft.ts";
+
+/** What later work follows: the shell is closed and primed; the outside has its last coat. */
+export interface ShellDone {
+  readonly primed: After;
+  readonly coated: After;
+}
+
+/** The box itself: receive, cut and frame the openings, blast, repair and coat the outside. */
+export function shellItems(build: Build, plan: Draft, holds: readonly HoldPoint[], boxLeads: After): ShellDone {
+  const received = plan.work("receive", "receive and inspect the box", ({ task }) => task === "mobilise" || task === "receive box", boxLeads);
+  const marked = plan.work("mark", "mark out the openings", ({ task }) => task === "mark opening", received);
+  const framed = build.surfaces
+    .filter(({ kind }) => kind === "face")
+    .flatMap(({ id, name }) => {
+      const cutting = new Set(["cut opening", "cut along hole"]);
+      const cut = plan.work(`cut/${id}`, `cut openings, ${name}`, ({ task, place }) => place === id && cutting.has(task), marked);
+      return plan.work(`weld/${id}`, `weld opening frames, ${name}`, ({ task, place }) => place === id && task === "weld frame", cut);
+    });
+  const inspected = holds.includes("openings")
+    ? plan.hold(
+        "hold/openings",
+        "hold point: openings and welds",
+        "welding inspector or engineer in charge: openings in place and to size, welds complete",
+        ({ task, place }) => task === "inspect" && place === "openings",
+        framed,
+      )
+    : framed;
+  const blasted = plan.work("blast", "clean and blast the outside", ({ task }) => task === "clean and blast", inspected);
+  const repaired = plan.work("repair", "repair coat at cut edges and welds", ({ task }) => task === "repair coat", blasted);
+  const primer = build.parts.find((part) => part.role === "coating" && zoneOf(part) === "outside")?.row?.id;
+  const primed =
+    primer === undefined || repaired === blasted
+      ? repaired
+      : plan.wait("wait/repair", "repair coat dries", coatWait(primer, "recoatHours"), repaired);
+  const zones: readonly CoatZone[] = ["outside", "roof", "underside"];
+  return { primed, coated: zones.flatMap((zone) => coatItems(build, plan, zone, primed)) };
+}
+
+/** Coats of a zone, each after the one before it may be coated over; the last one's cure has to end before delivery. */
+export function coatItems(build: Build, plan: Draft, zone: CoatZone, after: After): After {
+  const rows = new Map<number, string>();
+  for (const part of build.parts) {
+    if (isBoxPart(part) || part.shape.kind !== "film" || part.row === undefined || zoneOf(part) !== zone) continue;
+    const known = rows.get(part.shape.coat);
+    if (known === undefined || hoursOf(part.row.id, "cureHours") > hoursOf(known, "cureHours")) rows.set(part.shape.coat, part.row.id);
+  }
+  const coats = [...rows].sort(([a], [b]) => a - b);
+  let before = after;
+  for (const [coat, row] of coats) {
+    const { what } = catalogue.coatings.get(row);
+    const task = zone === "inside" ? "coat inside" : "coat outside";
+    const coated = plan.work(`coat/${zone}/${coat}`, `coat ${coat}, ${zone}: ${what}`, (work) => work.task === task && work.place === zone && work.step === coat, before);
+    before = plan.wait(`wait/coat/${zone}/${coat}`, `${what} dries, ${zone}`, coatWait(row, "recoatHours"), coated);
+    if (coat === coats.at(-1)?.[0]) plan.wait(`${CURE}${zone}`, `${what} cures, ${zone}`, coatWait(row, "cureHours"), coated);
+  }
+  return before;
+}
+
+/** Start of the ids of cures, which only delivery waits for. */
+export const CURE = "cure/";
+
+function hoursOf(row: string, field: "recoatHours" | "cureHours"): number {
+  return catalogue.coatings.get(row)[field];
+}
+
+function coatWait(id: string, field: "recoatHours" | "cureHours") {
+  const row = catalogue.coatings.get(id);
+  const means = field === "recoatHours" ? `time before ${row.what} may be coated over, at 20 °C` : `cure of ${row.what}, at 20 °C`;
+  return given(row[field], "h", "H_wait", means, { kind: "catalogue", row: `coatings ${id}`, field, source: row.source });
+}

@@ -1,0 +1,79 @@
+import { mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import type { JobIssue } from "../job/issue.ts";
+import { readPriceBook } from "../job/priceBook.ts";
+import { readJob } from "../job/read.ts";
+import { packFiles } from "../papers/pack.ts";
+import { compilePdf } from "../papers/pdf.ts";
+import type { Headline } from "../papers/results.ts";
+import { runRiver } from "./river.ts";
+import { inStage } from "./stageError.ts";
+
+/** What became of a pack. */
+export type PackWriting =
+  | {
+      readonly ok: true;
+      readonly headline: Headline;
+      /** Id of the price book that it was priced from. */
+      readonly book: string;
+      /** Paths in the folder, in the order written. */
+      readonly written: readonly string[];
+      /** Drawings in the folder that are not of this pack, such as those of an earlier revision. */
+      readonly strangers: readonly string[];
+    }
+  | { readonly ok: false; readonly jobIssues: readonly JobIssue[]; readonly bookIssues: readonly JobIssue[] };
+
+/**
+ * Reads a job file and a price book, runs the river and writes the pack into a folder, which is made where it is missing.
+ * Everything is computed before the first file is written; each file appears whole or not at all; files that are not of
+ * the pack are left alone. `onProgress` is told of each step in plain words.
+ * Throws StageError where a stage could not compute, and the system's error where a file could not be written.
+ */
+export function writePack(
+  jobText: string,
+  bookText: string,
+  folder: string,
+  onProgress: (step: string) => void = () => undefined,
+): PackWriting {
+  const job = readJob(jobText);
+  const book = readPriceBook(bookText);
+  if (!job.ok || !book.ok) {
+    return { ok: false, jobIssues: job.ok ? [] : job.issues, bookIssues: book.ok ? [] : book.issues };
+  }
+  onProgress("computing");
+  const river = runRiver(job.job, book.book);
+  onProgress("setting the papers");
+  const files = inStage("papers", () =>
+    packFiles(river, { text: jobText, file: job.file }).map((file) => ({
+      path: file.path,
+      content: "text" in file ? file.text : compilePdf(file.typst),
+    })),
+  );
+  onProgress(`writing ${files.length} files`);
+  for (const { path, content } of files) writeWhole(join(folder, path), content);
+  const written = files.map(({ path }) => path);
+  return { ok: true, headline: river.headline, book: book.book.id, written, strangers: strangersIn(folder, written) };
+}
+
+/** Writes beside the file and renames, so that a reader never meets half of it. */
+function writeWhole(path: string, content: string | Uint8Array): void {
+  mkdirSync(dirname(path), { recursive: true });
+  const part = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
+  try {
+    writeFileSync(part, content);
+    renameSync(part, path);
+  } catch (error) {
+    rmSync(part, { force: true });
+    throw error;
+  }
+}
+
+const DRAWINGS = "drawings";
+
+function strangersIn(folder: string, written: readonly string[]): readonly string[] {
+  const mine = new Set(written);
+  return readdirSync(join(folder, DRAWINGS))
+    .map((name) => `${DRAWINGS}/${name}`)
+    .filter((path) => !mine.has(path))
+    .sort();
+}

@@ -1,0 +1,66 @@
+import { assemble } from "../build/assemble.ts";
+import type { Build } from "../build/build.ts";
+import { type Finding, runChecks } from "../checks/checks.ts";
+import { draw } from "../drawings/draw.ts";
+import type { Job } from "../job/job.ts";
+import type { PriceBook } from "../job/priceBook.ts";
+import { headlineOf } from "../papers/headline.ts";
+import type { Results } from "../papers/results.ts";
+import { planJob } from "../plan/planJob.ts";
+import { priceJob } from "../price/priceJob.ts";
+import { takeOffBuild } from "../takeoff/takeOffBuild.ts";
+import { inStage, type StageName } from "./stageError.ts";
+
+export { StageError } from "./stageError.ts";
+export type { Headline } from "../papers/results.ts";
+
+/** What all stages made of one job, with the numbers that decide it. */
+export type River = Results;
+
+/** Runs every stage in order. Same job and price book, same river. Throws StageError where a stage could not compute. */
+export function runRiver(job: Job, book: PriceBook): River {
+  return makeRiver()(job, book);
+}
+
+/**
+ * A river that remembers its last run: a stage runs again only when what it is given is another object than the last time,
+ * so that a new price book leaves build, findings, takeoff and drawings as they are.
+ */
+export function makeRiver(): (job: Job, book: PriceBook) => River {
+  const build = remembered("build", assemble);
+  const findings = remembered("findings", runChecks);
+  const takeoff = remembered("takeoff", takeOffBuild);
+  const quote = remembered("price", priceJob);
+  const plan = remembered("plan", planJob);
+  const drawings = remembered("drawings", draw);
+  return (job, book) => {
+    const built = build(job);
+    const found = findings(built);
+    const taken = takeoff(built);
+    const results = {
+      job,
+      build: built,
+      findings: found,
+      takeoff: taken,
+      quote: quote(built, taken, book),
+      plan: plan(built, taken, book),
+      drawings: drawings(built),
+    };
+    return { ...results, headline: inStage("headline", () => headlineOf(results)) };
+  };
+}
+
+/** The first stages alone, which need no price book. Throws StageError where one of them could not compute. */
+export function checkJob(job: Job): { readonly build: Build; readonly findings: readonly Finding[] } {
+  const build = inStage("build", () => assemble(job));
+  return { build, findings: inStage("findings", () => runChecks(build)) };
+}
+
+function remembered<A extends readonly object[], T>(stage: StageName, run: (...given: A) => T): (...given: A) => T {
+  let last: { readonly given: A; readonly value: T } | undefined;
+  return (...given) => {
+    if (last !== undefined && given.every((one, at) => one === last?.given[at])) return last.value;
+    last = { given, value: inStage(stage, () => run(...given)) };
+    return last.value;
+  };
+}
