@@ -1,25 +1,39 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { assemble } from "../src/build/assemble.ts";
-import type { Build } from "../src/build/build.ts";
+import type { JobFile } from "../src/job/file.ts";
+import type { Job } from "../src/job/job.ts";
 import type { PriceBook } from "../src/job/priceBook.ts";
-import { readPriceBook } from "../src/job/readPriceBook.ts";
 import { readJob } from "../src/job/read.ts";
+import { readPriceBook } from "../src/job/readPriceBook.ts";
 
-/** The demo jobs, assembled, by the name of their file. */
-export function demoBuilds(): readonly { readonly name: string; readonly build: Build }[] {
-  return readdirSync("examples")
-    .filter((file) => file.endsWith(".job.json"))
-    .sort()
-    .map((file) => {
-      const read = readJob(readFileSync(`examples/${file}`, "utf8"));
-      if (!read.ok) throw new Error(JSON.stringify(read.issues, null, 2));
-      return { name: file.replace(".job.json", ""), build: assemble(read.job) };
-    });
+const FOLDER = "examples";
+const SUFFIX = ".job.json";
+
+/** A demo job as it stands in the examples, read, with the price book that it names. */
+export interface DemoJob {
+  readonly name: string;
+  readonly path: string;
+  readonly text: string;
+  readonly file: JobFile;
+  readonly job: Job;
+  readonly bookPath: string;
+  readonly bookText: string;
+  readonly book: PriceBook;
 }
 
-/** The demo price book; every figure in it is invented. */
-export function demoBook(): PriceBook {
-  const read = readPriceBook(readFileSync("examples/price-books/demo-shop.price-book.json", "utf8"));
-  if (!read.ok) throw new Error(JSON.stringify(read.issues, null, 2));
-  return read.book;
+/** Every demo job. Throws Error where one of them or its price book has issues. */
+export const DEMO_JOBS: readonly DemoJob[] = readdirSync(FOLDER)
+  .filter((file) => file.endsWith(SUFFIX))
+  .sort()
+  .map((file) => demoJob(file.slice(0, -SUFFIX.length)));
+
+function demoJob(name: string): DemoJob {
+  const path = `${FOLDER}/${name}${SUFFIX}`;
+  const text = readFileSync(path, "utf8");
+  const read = readJob(text);
+  if (!read.ok) throw new Error(`${path}: ${JSON.stringify(read.issues)}`);
+  const bookPath = `${FOLDER}/price-books/${read.job.prices.book}.price-book.json`;
+  const bookText = readFileSync(bookPath, "utf8");
+  const book = readPriceBook(bookText);
+  if (!book.ok) throw new Error(`${bookPath}: ${JSON.stringify(book.issues)}`);
+  return { name, path, text, file: read.file, job: read.job, bookPath, bookText, book: book.book };
 }

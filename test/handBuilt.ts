@@ -1,10 +1,7 @@
+import { assemble } from "../src/build/assemble.ts";
 import { type Build, type Snag, surfaceOf } from "../src/build/build.ts";
-import { placeOpenings } from "../src/build/openings.ts";
 import type { Part, Role } from "../src/build/part.ts";
-import { placeRooms } from "../src/build/rooms.ts";
 import { type Span, toWorld } from "../src/build/surface.ts";
-import { surfacesOf } from "../src/build/surfaces.ts";
-import { catalogue } from "../src/catalogue/catalogue.ts";
 import { rectPolygon } from "../src/geometry/polygon.ts";
 import { type Rect, rectArea } from "../src/geometry/rect.ts";
 import { jobOf, sampleJobFile } from "./sampleJob.ts";
@@ -22,19 +19,7 @@ export function handBuild(
 ): Build {
   const file = sampleJobFile();
   change(file);
-  const job = jobOf(file);
-  const box = catalogue.boxes.get(job.box.row);
-  const surfaces = surfacesOf(job, box);
-  const bare: Build = {
-    job,
-    box,
-    surfaces,
-    openings: placeOpenings(job, box, surfaces),
-    rooms: placeRooms(job, surfaces),
-    framings: [],
-    parts: [],
-    snags,
-  };
+  const bare: Build = { ...assemble(jobOf(file)), framings: [], parts: [], snags };
   return { ...bare, parts: [...parts, ...itemsOf(bare)].map((one, index) => placed(bare, one, index)) };
 }
 
@@ -51,6 +36,20 @@ export interface HandPart {
   readonly of?: string;
   readonly temporary?: boolean;
   readonly shape?: Part["shape"];
+}
+
+/** The fields of a job file that put a studded partition P1 at a place along the box, between two rooms. */
+export function partitionAt(at: string): JobFile {
+  const studs = { row: "stud-2-1-2-18mil", track: "track-2-1-2-18mil", pitch: "16 in" };
+  const between = { what: "plain partition", studs, boards: [{ row: "gypsum-1-2" }] };
+  return {
+    buildUps: { ...(sampleJobFile()["buildUps"] as object), between },
+    partitions: [{ id: "P1", at, buildUp: "between" }],
+    rooms: [
+      { id: "R1", what: "Blind room" },
+      { id: "R2", what: "Door room" },
+    ],
+  };
 }
 
 /** A stud that runs up the surface, its flange from `u` to `u` + 32 mm. */

@@ -10,6 +10,7 @@ import { leafLinings, linings } from "./linings.ts";
 import { placeOpenings } from "./openings.ts";
 import { placeRooms } from "./rooms.ts";
 import { outsideCoats } from "./shell/coatings.ts";
+import { boxFrame } from "./shell/boxFrame.ts";
 import { shellParts } from "./shell/shell.ts";
 import { findSurface } from "./surface.ts";
 import { surfacesOf } from "./surfaces.ts";
@@ -22,12 +23,12 @@ import { surfacesOf } from "./surfaces.ts";
 export function assemble(job: Job): Build {
   const box = catalogue.boxes.get(job.box.row);
   const surfaces = surfacesOf(job, box);
-  const openings = placeOpenings(job, box, surfaces);
+  const openings = placeOpenings(job, surfaces);
   const rooms = placeRooms(job, surfaces);
-  const floor = findSurface(surfaces, "floor");
 
-  const lined = [...linings(job, box, surfaces, openings), ...leafLinings(job, box, findSurface(surfaces, "doorEnd"), openings)];
-  const floorLayers = floorLayerParts(job, floor, rooms, openings);
+  const frame = boxFrame(box, surfaces);
+  const lined = [...linings(job, surfaces, openings, frame), ...leafLinings(job, box, findSurface(surfaces, "doorEnd"), openings)];
+  const floorLayers = floorLayerParts(job, surfaces, rooms, openings, frame);
   return {
     job,
     box,
@@ -36,14 +37,14 @@ export function assemble(job: Job): Build {
     rooms,
     framings: lined.flatMap(({ framing }) => framing ?? []),
     parts: [
-      ...shellParts(box, job.box.tare ?? box.mass.tare, surfaces, openings),
+      ...shellParts(box, job.box.tare ?? box.mass.tare, surfaces, openings, frame),
       ...outsideCoats(job, box, surfaces, openings),
       ...openings.flatMap(openingParts),
       ...foamParts(job, surfaces, openings, box),
       ...lined.flatMap(({ parts }) => parts),
-      ...cornerAngles(job, surfaces),
+      ...cornerAngles(job, surfaces, frame),
       ...floorLayers.parts,
-      ...itemParts(job, floor),
+      ...itemParts(job, findSurface(surfaces, "floor")),
     ],
     snags: [...lined.flatMap(({ snags }) => snags), ...floorLayers.snags],
   };

@@ -17,8 +17,8 @@ export interface PlacedOpening {
   readonly lining: Rect;
   /** True where jamb studs, header and sill stand around it. */
   readonly framed: boolean;
-  /** What the leaf sweeps, in the world's plan; undefined where nothing swings. */
-  readonly sweep: Sweep | undefined;
+  /** What each leaf sweeps, in the world's plan; none where nothing swings. */
+  readonly sweeps: readonly Sweep[];
 }
 
 /** A leaf's sweep in plan: a sector around the hinge from `from` to `to` (radians, counter-clockwise from +x). */
@@ -28,7 +28,7 @@ export interface Sweep {
   readonly from: number;
   readonly to: number;
   readonly height: number;
-  /** True where the leaf swings into the room, and so over the floor of the box. */
+  /** True where the leaf swings over the floor of the box. */
   readonly inside: boolean;
 }
 
@@ -50,11 +50,11 @@ export interface Framing {
 
 /** Something that could not be built as asked; the checks turn it into findings. */
 export type Snag =
+  /** An opening that cuts a track leaves none to carry its header, or its sill. */
   | { readonly kind: "no header room"; readonly surface: SurfaceId; readonly opening: string }
   | { readonly kind: "jamb left out"; readonly surface: SurfaceId; readonly opening: string }
   | { readonly kind: "stagger lost"; readonly surface: SurfaceId; readonly layer: number; readonly seam: number }
-  | { readonly kind: "no seam line"; readonly surface: SurfaceId; readonly layer: number; readonly from: number }
-  | { readonly kind: "no room for lining"; readonly surface: SurfaceId };
+  | { readonly kind: "no seam line"; readonly surface: SurfaceId; readonly layer: number; readonly from: number };
 
 /** The build: every part, placed. */
 export interface Build {

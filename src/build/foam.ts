@@ -10,7 +10,7 @@ import { crossMemberPlaces } from "./shell/boxFrame.ts";
 import { leafRects } from "./shell/shell.ts";
 import { troughVolume } from "./shell/skin.ts";
 import type { Span, Surface, SurfaceId } from "./surface.ts";
-import { buildUpOf } from "./surfaces.ts";
+import { buildUpOf, wallFoot } from "./surfaces.ts";
 
 /**
  * Foam by face: the stated thickness from the inside plane, and the troughs of the sheet behind it. The roof's foam runs
@@ -27,6 +27,7 @@ export function foamParts(
     const foam = surfaces.find((one) => one.id === id)?.stack.foam;
     return foam === undefined ? 0 : foam.to - foam.from;
   };
+  const bottom = wallFoot(job, surfaces);
   return surfaces.flatMap((surface) => {
     if (surface.kind === "partition") return [];
     const holes = openings.filter((one) => one.surface.id === surface.id).map(({ hole }) => hole);
@@ -40,7 +41,7 @@ export function foamParts(
         rect:
           surface.id === "roof"
             ? inside
-            : { ...inside, ...betweenSides(surface, thickness), v1: inside.v1 - thickness("roof") },
+            : { ...inside, ...betweenSides(surface, thickness), v0: bottom, v1: inside.v1 - thickness("roof") },
       },
       ...(surface.id === "doorEnd" ? leafFoam(job, surface, box.cargoDoors.liningMargin) : []),
     ];

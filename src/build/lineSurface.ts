@@ -1,5 +1,6 @@
 import { catalogue } from "../catalogue/catalogue.ts";
-import { intersect, type Rect, rectArea } from "../geometry/rect.ts";
+import { cutRects, polygonArea } from "../geometry/polygon.ts";
+import { intersect, type Rect } from "../geometry/rect.ts";
 import type { BuildUp } from "../job/job.ts";
 import { boardSurface } from "./boards/boardSurface.ts";
 import type { Framing, PlacedOpening, Snag } from "./build.ts";
@@ -8,7 +9,9 @@ import { blockingParts, type FramePlan, frameSurface } from "./framing/frameSurf
 import { partMaker } from "./makePart.ts";
 import type { Part } from "./part.ts";
 import { paintParts } from "./shell/coatings.ts";
-import type { Span, Stack, Surface } from "./surface.ts";
+import { developedArea } from "./shell/skin.ts";
+import type { Steel } from "./steel.ts";
+import type { Stack, Surface } from "./surface.ts";
 
 /** One side of a surface: faces have one, partitions two. */
 export interface LinedSide {
@@ -30,6 +33,7 @@ export function lineSurface(
   sides: readonly LinedSide[],
   plan: FramePlan,
   openings: readonly PlacedOpening[],
+  steel: readonly Steel[],
 ): LinedSurface {
   const maker = partMaker(surface);
   const first = sides[0];
@@ -43,40 +47,38 @@ export function lineSurface(
   const parts: Part[] = [...(framed?.parts ?? [])];
   const snags: Snag[] = [...(framed?.snags ?? [])];
 
+  const rowSeams: number[] = [];
   let firstLayer = 1;
   for (const { buildUp, stack, rect } of sides) {
     const boarded = boardSurface(
       surface,
       buildUp.boards,
       stack.boards,
-      { rect, seamLines: framed?.layout.seamLines ?? "everywhere", from: plan.from, holes, firstLayer, role: "board" },
+      { rect, seamLines: framed?.layout.seamLines ?? "everywhere", from: plan.from, holes, steel, firstLayer, role: "board" },
       maker,
     );
     firstLayer += buildUp.boards.length;
     parts.push(...boarded.parts);
     snags.push(...boarded.snags);
-    if (framed !== undefined && studs !== undefined && stack.studs !== undefined) {
-      const track = catalogue.sections.get(studs.track);
-      const backing = backingDepth(stack, track.width);
-      parts.push(...blockingParts(track, backing, boarded.rowSeams, framed.layout, { rect: plan.rect, holes }, maker));
-    }
+    rowSeams.push(...boarded.rowSeams);
     parts.push(...furringParts(buildUp, stack, rect, holes, maker));
-    parts.push(...paintParts(surface, buildUp.paint, stack.finished, netArea(rect, holes), rect, maker));
+    parts.push(...paintParts(surface, buildUp.paint, stack.finished, paintedArea(surface, stack, holes), surface.lined, maker));
+  }
+  if (framed !== undefined && studs !== undefined && first.stack.studs !== undefined) {
+    const track = catalogue.sections.get(studs.track);
+    parts.push(...blockingParts(track, first.stack.studs, rowSeams, framed.layout, holes, maker));
   }
   const framing = framed === undefined ? undefined : { surface: surface.id, seamLines: framed.layout.seamLines };
   return { framing, parts, snags };
 }
 
-/** Backing lies flat against the boards: as deep as a track's leg, at the carrying face of the studs. */
-function backingDepth(stack: Stack, leg: number): Span {
-  const { studs, finished } = stack;
-  if (studs === undefined) throw new RangeError("backing needs studs");
-  return finished < studs.from ? { from: studs.from, to: studs.from + leg } : { from: studs.to - leg, to: studs.to };
-}
-
-function netArea(rect: Rect, holes: readonly Rect[]): number {
-  return holes.reduce((area, hole) => {
-    const cut = intersect(rect, hole);
-    return cut === undefined ? area : area - rectArea(cut);
-  }, rectArea(rect));
+/** What shows when finished, less the openings; bare sheet as developed. */
+function paintedArea(surface: Surface, stack: Stack, holes: readonly Rect[]): number {
+  const { lined, profile } = surface;
+  const flat = cutRects(lined, holes).reduce((sum, one) => sum + polygonArea(one), 0);
+  if (profile === undefined || stack.finished > 0) return flat;
+  const sheet = intersect(lined, surface.panel);
+  if (sheet === undefined) return flat;
+  const sheetFlat = cutRects(sheet, holes).reduce((sum, one) => sum + polygonArea(one), 0);
+  return flat - sheetFlat + developedArea(surface, profile, sheet, holes);
 }

@@ -1,4 +1,5 @@
 import type { BoxRow } from "../catalogue/rows.ts";
+import { cutRects, polygonArea } from "../geometry/polygon.ts";
 import { grow, type Rect } from "../geometry/rect.ts";
 import type { Job } from "../job/job.ts";
 import { boardSurface } from "./boards/boardSurface.ts";
@@ -6,9 +7,12 @@ import type { PlacedOpening } from "./build.ts";
 import type { FramePlan } from "./framing/frameSurface.ts";
 import { type LinedSurface, lineSurface } from "./lineSurface.ts";
 import { partMaker } from "./makePart.ts";
+import type { Part } from "./part.ts";
+import { paintParts } from "./shell/coatings.ts";
 import { leafRects } from "./shell/shell.ts";
+import { clearOfSteel, steelAt, steelOn } from "./steel.ts";
 import { findSurface, type Stack, type Surface, type SurfaceId } from "./surface.ts";
-import { buildUpOf } from "./surfaces.ts";
+import { buildUpOf, wallFoot } from "./surfaces.ts";
 
 /** The faces that a wall or roof meets at the start and the end of u. */
 const NEIGHBOURS = {
@@ -26,10 +30,15 @@ type LinedFace = keyof typeof NEIGHBOURS;
  * walls butt against the finished end walls, so that no corner is lined twice. Wall studs stop under the ceiling's
  * framing, which rests on them.
  */
-export function linings(job: Job, box: BoxRow, surfaces: readonly Surface[], openings: readonly PlacedOpening[]): readonly LinedSurface[] {
+export function linings(
+  job: Job,
+  surfaces: readonly Surface[],
+  openings: readonly PlacedOpening[],
+  boxFrame: readonly Part[],
+): readonly LinedSurface[] {
   const surface = (id: SurfaceId): Surface => findSurface(surfaces, id);
   const stack = (id: SurfaceId): Stack => surface(id).stack;
-  const bottom = job.floor.laid === "before walls" ? stack("floor").finished : 0;
+  const bottom = wallFoot(job, surfaces);
   const openingsIn = (id: SurfaceId): readonly PlacedOpening[] => openings.filter((one) => one.surface.id === id);
 
   const faces = (Object.keys(NEIGHBOURS) as readonly LinedFace[]).flatMap((id): readonly LinedSurface[] => {
@@ -45,7 +54,7 @@ export function linings(job: Job, box: BoxRow, surfaces: readonly Surface[], ope
     const roof = stack("roof");
     const extents =
       id === "roof"
-        ? roofExtents(job, box, inside, framed, finished, { left: stack("left"), right: stack("right") })
+        ? roofExtents(job, inside, framed, finished, { left: stack("left"), right: stack("right") })
         : {
             frame: { ...framed, v0: bottom, v1: inside.v1 - roof.boardPlane },
             boards: {
@@ -54,13 +63,20 @@ export function linings(job: Job, box: BoxRow, surfaces: readonly Surface[], ope
               v1: inside.v1 - (job.ceilingFirst ? roof.finished : roof.boardPlane),
             },
           };
+    const steel = steelOn(surface(id), boxFrame, surfaces);
+    const { studs } = stack(id);
+    const rect = studs === undefined ? extents.frame : clearOfSteel(extents.frame, steelAt(steel, studs));
     const plan: FramePlan = {
-      rect: extents.frame,
-      pull: { start: cornerPull(pull, start), end: cornerPull(pull, end) },
+      rect,
+      pull: {
+        start: Math.max(0, framed.u0 + cornerPull(pull, start) - rect.u0),
+        end: Math.max(0, rect.u1 - framed.u1 + cornerPull(pull, end)),
+      },
       boards: { from: extents.boards.u0, to: extents.boards.u1 },
       from,
     };
-    return [lineSurface(surface(id), [{ buildUp, stack: stack(id), rect: extents.boards }], plan, openingsIn(id))];
+    const side = { buildUp, stack: stack(id), rect: extents.boards };
+    return [lineSurface(surface(id), [side], plan, openingsIn(id), steel)];
   });
 
   const partitions = job.partitions.map((partition): LinedSurface => {
@@ -78,7 +94,7 @@ export function linings(job: Job, box: BoxRow, surfaces: readonly Surface[], ope
       { buildUp: near, stack: one.stack, rect: one.inside },
       { buildUp: far, stack: one.farStack, rect: one.inside },
     ];
-    return lineSurface(one, sides, plan, openingsIn(partition.id));
+    return lineSurface(one, sides, plan, openingsIn(partition.id), []);
   });
   return [...faces, ...partitions];
 }
@@ -88,43 +104,34 @@ export function leafLinings(job: Job, box: BoxRow, doorEnd: Surface, openings: r
   const buildUp = buildUpOf(job, job.faces.doorEnd.leafLining);
   const { leafStack } = doorEnd;
   if (buildUp === undefined || leafStack === undefined) return [];
-  const leaf: Surface = { ...doorEnd, name: "cargo door leaf" };
-  return leafRects(doorEnd).map((rect, index) => {
+  const holes = openings.filter(({ surface }) => surface.id === "doorEnd").map(({ hole }) => hole);
+  return leafRects(doorEnd).map((leaf, index) => {
+    const rect = grow(leaf, -box.cargoDoors.liningMargin);
+    const maker = partMaker(doorEnd, `leaf-${index + 1}`);
     const boarded = boardSurface(
-      leaf,
+      doorEnd,
       buildUp.boards,
       leafStack.boards,
-      {
-        rect: grow(rect, -box.cargoDoors.liningMargin),
-        seamLines: "everywhere",
-        from: "start",
-        holes: openings.filter(({ surface }) => surface.id === "doorEnd").map(({ hole }) => hole),
-        firstLayer: 1,
-        role: "board",
-      },
-      partMaker({ ...leaf, id: `doorEnd/leaf-${index + 1}` }),
+      { rect, seamLines: "everywhere", from: "start", holes, steel: [], firstLayer: 1, role: "board" },
+      maker,
     );
-    const parts = boarded.parts.map((part) => ({ ...part, surface: doorEnd.id }));
-    return { framing: undefined, parts, snags: boarded.snags };
+    const area = cutRects(rect, holes).reduce((sum, one) => sum + polygonArea(one), 0);
+    const paint = paintParts(doorEnd, buildUp.paint, leafStack.finished, area, rect, maker);
+    return { framing: undefined, parts: [...boarded.parts, ...paint], snags: boarded.snags };
   });
 }
 
-/**
- * Ceiling framing rests on the side walls' studs, clear of the top side rails that stand into the room. Ceiling boards
- * reach to the walls' stud planes, or between the finished walls.
- */
+/** Ceiling framing rests on the side walls' studs; ceiling boards reach to their stud planes, or between the walls. */
 function roofExtents(
   job: Job,
-  box: BoxRow,
   inside: Rect,
   framed: { readonly u0: number; readonly u1: number },
   finished: { readonly u0: number; readonly u1: number },
   { left, right }: { readonly left: Stack; readonly right: Stack },
 ): { readonly frame: Rect; readonly boards: Rect } {
-  const seat = (wall: Stack, inset: number): number =>
-    Math.max(wall.studs?.from ?? wall.boardPlane, box.rails.topSide.depth - inset);
+  const seat = (wall: Stack): number => wall.studs?.from ?? wall.boardPlane;
   return {
-    frame: { ...framed, v0: inside.v0 + seat(left, box.insets.left), v1: inside.v1 - seat(right, box.insets.right) },
+    frame: { ...framed, v0: inside.v0 + seat(left), v1: inside.v1 - seat(right) },
     boards: job.ceilingFirst
       ? { ...framed, v0: inside.v0 + left.boardPlane, v1: inside.v1 - right.boardPlane }
       : { ...finished, v0: inside.v0 + left.finished, v1: inside.v1 - right.finished },

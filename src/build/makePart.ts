@@ -13,12 +13,16 @@ type Wanted = Pick<Part, "role" | "what" | "rect" | "depth" | "shape"> & {
   readonly temporary?: boolean;
 };
 
-/** Makes the parts of one surface, numbering each role from 1 in the order in which they are made. */
 export interface PartMaker {
   readonly make: (wanted: Wanted) => Part;
 }
 
-export function partMaker(surface: Surface): PartMaker {
+/**
+ * Makes parts on one surface, numbering each role from 1 in the order in which they are made. `group` goes into the ids
+ * where a surface has several makers: the opening, the item, the leaf.
+ */
+export function partMaker(surface: Surface, group?: string): PartMaker {
+  const place = group === undefined ? surface.id : `${surface.id}/${group}`;
   const counts = new Map<Role, number>();
   return {
     make: (wanted) => {
@@ -27,7 +31,7 @@ export function partMaker(surface: Surface): PartMaker {
       counts.set(wanted.role, number);
       const basis = wanted.basis;
       return {
-        id: `${surface.id}/${wanted.role.replaceAll(" ", "-")}/${number}`,
+        id: `${place}/${wanted.role.replaceAll(" ", "-")}/${number}`,
         role: wanted.role,
         what: wanted.what,
         surface: surface.id,

@@ -1,7 +1,6 @@
 import { catalogue } from "../catalogue/catalogue.ts";
-import type { BoxRow } from "../catalogue/rows.ts";
-import { grow, type Rect, rectAt, rectWidth } from "../geometry/rect.ts";
-import { add, scale } from "../geometry/vector.ts";
+import { grow, type Rect, rectAt, rectHeight, rectWidth } from "../geometry/rect.ts";
+import { scale } from "../geometry/vector.ts";
 import type { Job, Opening } from "../job/job.ts";
 import type { PlacedOpening, Sweep } from "./build.ts";
 import { findSurface, type Surface, toWorld } from "./surface.ts";
@@ -10,7 +9,7 @@ import { findSurface, type Surface, toWorld } from "./surface.ts";
 const ALWAYS_FRAMED: ReadonlySet<Opening["kind"]> = new Set<Opening["kind"]>(["personnel door", "window", "hatch"]);
 
 /** Puts every opening in its place. Throws RangeError for a face that the job does not have. */
-export function placeOpenings(job: Job, box: BoxRow, surfaces: readonly Surface[]): readonly PlacedOpening[] {
+export function placeOpenings(job: Job, surfaces: readonly Surface[]): readonly PlacedOpening[] {
   return job.openings.map((opening) => {
     const surface = findSurface(surfaces, opening.face);
     const clear = clearRect(opening);
@@ -23,7 +22,7 @@ export function placeOpenings(job: Job, box: BoxRow, surfaces: readonly Surface[
       hole,
       lining: framed ? hole : clear,
       framed,
-      sweep: sweepOf(opening, surface, clear, box),
+      sweeps: sweepsOf(opening, surface, clear),
     };
   });
 }
@@ -36,34 +35,48 @@ function clearRect(opening: Opening): Rect {
   return rectAt(opening.at.along, opening.at.up, size.width, size.height);
 }
 
-/** The outside of the welded frame. A frame that would reach below the sheet stands on the rail and has no lower bar. */
+/** The outside of the welded frame. A frame that would reach below the sheet has no lower bar: the rail closes it. */
 function holeRect(opening: Opening, clear: Rect, surface: Surface): Rect {
   if (opening.frame === undefined) return clear;
   const hole = grow(clear, catalogue.sections.get(opening.frame.row).width);
   return hole.v0 < surface.panel.v0 ? { ...hole, v0: clear.v0 } : hole;
 }
 
-/** What the leaf sweeps in plan. Leaves in roof and floor lift and sweep no floor. */
-function sweepOf(opening: Opening, surface: Surface, clear: Rect, box: BoxRow): Sweep | undefined {
-  const swing = opening.swing;
-  if (swing === undefined || surface.inward.z !== 0) return undefined;
-  const inward = swing.opens === "in";
+/**
+ * What each leaf sweeps in plan: the article's leaves centred in the clear opening, or one leaf over all of it. A single
+ * leaf hangs on the stated side; of a pair each hangs on its own. Leaves in roof and floor lift and sweep no floor.
+ */
+function sweepsOf(opening: Opening, surface: Surface, clear: Rect): readonly Sweep[] {
+  const { swing } = opening;
+  if (swing === undefined || surface.inward.z !== 0) return [];
+  const leaves = opening.article === undefined ? undefined : catalogue.articles.get(opening.article).leaves;
+  const radius = leaves?.width ?? rectWidth(clear);
+  const jamb = (rectWidth(clear) - radius * (leaves?.count ?? 1)) / 2;
+  const sides = leaves?.count === 2 ? (["left", "right"] as const) : [swing.hinge];
+  return sides.map((side) => {
+    const u = side === "left" ? clear.u0 + jamb : clear.u1 - jamb;
+    return { ...sectorOf(surface, swing, side, u, clear.v0), radius, height: rectHeight(clear) };
+  });
+}
+
+function sectorOf(
+  surface: Surface,
+  { opens, angle }: NonNullable<Opening["swing"]>,
+  hinge: "left" | "right",
+  u: number,
+  v: number,
+): Pick<Sweep, "hinge" | "from" | "to" | "inside"> {
+  const inward = opens === "in";
   const outerPlane = surface.kind === "partition" ? surface.stack.finished : -surface.skinDepth;
   const innerPlane = surface.farStack?.finished ?? surface.stack.finished;
-  const w = inward ? innerPlane : outerPlane;
-  const hingeLeft = swing.hinge === "left";
-  const hinge = toWorld(surface, hingeLeft ? clear.u0 : clear.u1, clear.v0, w);
-  const closed = scale(surface.along, hingeLeft ? 1 : -1);
+  const closed = scale(surface.along, hinge === "left" ? 1 : -1);
   const open = scale(surface.inward, inward ? 1 : -1);
   const start = Math.atan2(closed.y, closed.x);
   const turnsLeft = closed.x * open.y - closed.y * open.x > 0;
-  const tip = add(hinge, scale(open, rectWidth(clear)));
   return {
-    hinge,
-    radius: rectWidth(clear),
-    from: turnsLeft ? start : start - swing.angle,
-    to: turnsLeft ? start + swing.angle : start,
-    height: clear.v1 - clear.v0,
-    inside: tip.x > 0 && tip.x < box.outside.length && tip.y > 0 && tip.y < box.outside.width,
+    hinge: toWorld(surface, u, v, inward ? innerPlane : outerPlane),
+    from: turnsLeft ? start : start - angle,
+    to: turnsLeft ? start + angle : start,
+    inside: inward || surface.kind === "partition",
   };
 }

@@ -29,7 +29,7 @@ export type Role = BoxRole | AddedRole;
  * - `block`: anything else, by its mass.
  */
 export type Shape =
-  | { readonly kind: "bar"; readonly runs: "u" | "v" | "w"; readonly length: number }
+  | { readonly kind: "bar"; readonly runs: "u" | "v"; readonly length: number }
   | { readonly kind: "panel"; readonly outline: readonly Polygon[]; readonly area: number; readonly blank: Rect }
   | { readonly kind: "sheet"; readonly outline: readonly Polygon[]; readonly area: number; readonly developed: number }
   | { readonly kind: "fill"; readonly outline: readonly Polygon[]; readonly area: number; readonly troughs: number; readonly volume: number }

@@ -80,3 +80,32 @@ export function toWorld(surface: Surface, u: number, v: number, w: number): Vec3
     z: origin.z + along.z * u + up.z * v + inward.z * w,
   };
 }
+
+/** A block in the world, sides along its axes. */
+export interface Block {
+  readonly from: Vec3;
+  readonly to: Vec3;
+}
+
+/** The block that a rectangle over a depth fills in the world. */
+export function blockOf(surface: Surface, rect: Rect, depth: Span): Block {
+  const a = toWorld(surface, rect.u0, rect.v0, depth.from);
+  const b = toWorld(surface, rect.u1, rect.v1, depth.to);
+  return {
+    from: { x: Math.min(a.x, b.x), y: Math.min(a.y, b.y), z: Math.min(a.z, b.z) },
+    to: { x: Math.max(a.x, b.x), y: Math.max(a.y, b.y), z: Math.max(a.z, b.z) },
+  };
+}
+
+/** A block of the world as it lies on a surface. */
+export function rectOnSurface(surface: Surface, { from, to }: Block): { readonly rect: Rect; readonly depth: Span } {
+  const { origin } = surface;
+  const on = (axis: Vec3): Span => {
+    const a = (from.x - origin.x) * axis.x + (from.y - origin.y) * axis.y + (from.z - origin.z) * axis.z;
+    const b = (to.x - origin.x) * axis.x + (to.y - origin.y) * axis.y + (to.z - origin.z) * axis.z;
+    return { from: Math.min(a, b), to: Math.max(a, b) };
+  };
+  const u = on(surface.along);
+  const v = on(surface.up);
+  return { rect: { u0: u.from, u1: u.to, v0: v.from, v1: v.to }, depth: on(surface.inward) };
+}

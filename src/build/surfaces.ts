@@ -3,7 +3,7 @@ import type { BoxRow, ProfileRow } from "../catalogue/rows.ts";
 import type { Rect } from "../geometry/rect.ts";
 import type { BuildUp, FaceId, Job, Partition } from "../job/job.ts";
 import { farStack, floorStack, nearStack, stackOf } from "./stack.ts";
-import type { Stack, Surface } from "./surface.ts";
+import { findSurface, type Stack, type Surface } from "./surface.ts";
 
 /** The planes of a box in the world: outside faces and inside planes. */
 interface Planes {
@@ -38,6 +38,11 @@ export function surfacesOf(job: Job, box: BoxRow): readonly Surface[] {
     .sort((a, b) => a.at - b.at)
     .map((partition) => partitionSurface(job, partition, planes, stacks));
   return [...faces, ...partitions];
+}
+
+/** Where walls stand: on the bare floor, or on floor layers that went in before them. */
+export function wallFoot(job: Job, surfaces: readonly Surface[]): number {
+  return job.floor.laid === "before walls" ? findSurface(surfaces, "floor").stack.finished : 0;
 }
 
 /** The build-up of that name; undefined where the face has none. Throws RangeError for a name that the job lacks. */

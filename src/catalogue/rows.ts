@@ -199,6 +199,8 @@ export interface ArticleRow extends Row {
   readonly heating?: number;
   /** What air, cables or a person may pass, m2: the clear opening of doors, windows, hatches and dampers when open. */
   readonly freeArea?: number;
+  /** Side-hung leaves: how many stand in the frame, and how wide each is. */
+  readonly leaves?: { readonly count: 1 | 2; readonly width: number };
   readonly fireMinutes?: number;
   readonly glazed?: boolean;
 }

@@ -50,7 +50,7 @@ export function findingMaker<T extends Sentences>(check: string, table: T, say: 
 }
 
 /** The sources behind a working, each once; plain geometry and statics need none. */
-export function sourcesOf(roots: readonly Quantity[]): readonly Source[] {
+function sourcesOf(roots: readonly Quantity[]): readonly Source[] {
   const met = new Set<Quantity>();
   const found = new Map<string, Source>();
   const visit = (quantity: Quantity): void => {

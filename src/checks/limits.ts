@@ -46,8 +46,11 @@ export const LEAST_STAGGER = limit(
   source("GA-216, Application and Finishing of Gypsum Panel Products", "memory", "joints of face layer and base layer"),
 );
 
-/** A seam's support may miss by this and still be under it: what a saw and a tape leave. */
-export const SEAM_TOLERANCE = limit(0.001, "m", "c_seam", "length of a board edge that may go without support", commonPractice);
+/** A support may miss an edge by this and still be under it: what a saw and a tape leave. */
+export const SEAM_TOLERANCE = limit(0.001, "m", "c_seam", "distance by which a support may miss a board's edge", commonPractice);
+
+/** A board spans this much of its own edge, as in the notch around a post. */
+export const LONGEST_OPEN_EDGE = limit(2 * inch, "m", "c_open_max", "length of a board edge that may go without support", commonPractice);
 
 /** Design value of the eccentricity of the centre of mass, as a share of the box's length and of its width. */
 export const GREATEST_ECCENTRICITY = limit(

@@ -25,6 +25,6 @@ export function check(jobPath: string, withWorking: boolean, { out, error }: Ter
     }
   }
   const count = (verdict: string): number => findings.filter((finding) => finding.verdict === verdict).length;
-  out(`${count("stop")} stops, ${count("watch")} watches, ${count("note")} notes, ${count("pass")} passes. Licensed people and local authorities decide.`);
+  out(`stops ${count("stop")}, watches ${count("watch")}, notes ${count("note")}, passes ${count("pass")}; licensed people and local authorities decide`);
   return count("stop") > 0 ? 2 : 0;
 }

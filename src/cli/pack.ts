@@ -31,20 +31,20 @@ export function pack({ jobPath, folder, bookPath }: PackArguments, { out, error 
   }
   const { headline, written, strangers, book } = result;
   if (book !== prices.book) out(`priced from the book ${book}; the job names ${prices.book}`);
-  out(`${headline.stops} stops, ${headline.watches} watches, ${headline.notes} notes, ${headline.passes} passes`);
+  out(`stops ${headline.stops}, watches ${headline.watches}, notes ${headline.notes}, passes ${headline.passes}`);
   out(`mass ${formatQuantity("mass", headline.mass, units, { digits: 1 })}`);
   out(`price with tax ${formatMoney(headline.priceCents, headline.currency)}${missingText(headline.missingPrices)}`);
   out(`delivery ${headline.deliveryDay}${spareText(headline.daysToSpare)}`);
-  out(`${written.length} files in ${folder}; start with ${join(folder, "pack.pdf")}`);
+  out(`files ${written.length}; start with ${join(folder, "pack.pdf")}`);
   if (strangers.length > 0) out(`not of this pack, perhaps of an earlier revision: ${strangers.join(", ")}`);
   return 0;
 }
 
 function missingText(missing: number): string {
-  return missing === 0 ? "" : `, not complete: ${missing} prices missing`;
+  return missing === 0 ? "" : `, not complete, prices missing: ${missing}`;
 }
 
 function spareText(days: number | undefined): string {
   if (days === undefined) return "";
-  return days < 0 ? `, ${-days} days late` : `, ${days} days before it is due`;
+  return days < 0 ? `, days late: ${-days}` : `, days to spare: ${days}`;
 }

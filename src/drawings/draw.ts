@@ -61,7 +61,7 @@ function sections(build: Build): readonly Wanted[] {
 }
 
 function framing(build: Build): readonly Wanted[] {
-  const seen = (...ids: readonly string[]): readonly View[] => ids.map((id) => framingView(build, surfaceOf(build, id)));
+  const seen = (...ids: readonly string[]): readonly View[] => present(ids.map((id) => framingView(build, surfaceOf(build, id))));
   const partitions = build.surfaces.filter(({ kind }) => kind === "partition").map(({ id }) => id);
   const notes = ["Dashed bars guide the foam and come off again.", "Places of openings are to the clear opening, those of studs to their middles."];
   return [
@@ -104,7 +104,7 @@ function detailSheets(build: Build): readonly Wanted[] {
   const left = build.rooms.map(
     ({ name, y, z }) => `${name}: ${lengthText(y.to - y.from, units)} wide and ${lengthText(z.to - z.from, units)} high are left clear.`,
   );
-  const notes = ["Skin, or the side toward the door end of a partition, is at the top; the room is at the foot.", ...left];
+  const notes = ["Skin, or the side toward the door end of a partition, is at the top and the room at the foot; floors lie as built.", ...left];
   return Array.from({ length: Math.ceil(all.length / DETAILS_A_SHEET) }, (_, index): Wanted => {
     const some = all.slice(index * DETAILS_A_SHEET, (index + 1) * DETAILS_A_SHEET);
     return { id: `details-${index + 1}`, title: "Build-ups", views: some.map(({ view }) => view), tables: some.map(({ table }) => table), notes };

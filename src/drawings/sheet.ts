@@ -2,7 +2,8 @@ import type { Build } from "../build/build.ts";
 import type { Rect } from "../geometry/rect.ts";
 import { rectWidth } from "../geometry/rect.ts";
 import type { Job } from "../job/job.ts";
-import type { Drawing, DrawnShape } from "./drawing.ts";
+import type { Drawing } from "./drawing.ts";
+import type { LaidSheet } from "./sheet/laidSheet.ts";
 import { paperFor, ratiosFor } from "./sheet/paper.ts";
 import type { Paper } from "./sheet/paper.ts";
 import { column, fits, shelve } from "./sheet/shelves.ts";
@@ -11,19 +12,6 @@ import { tablesOnPaper } from "./sheet/table.ts";
 import { titleBlock } from "./sheet/titleBlock.ts";
 import { moved, viewOnPaper } from "./sheet/viewOnPaper.ts";
 import { sheetSvg } from "./svg.ts";
-
-/** A sheet as shapes on paper: metres, from the paper's lower left corner. */
-export interface LaidSheet {
-  readonly number: string;
-  readonly title: string;
-  readonly width: number;
-  readonly height: number;
-  /** Nothing is drawn outside the frame. */
-  readonly frame: Rect;
-  /** Scale 1 : ratio of its views; undefined on a sheet of tables. */
-  readonly ratio: number | undefined;
-  readonly shapes: readonly DrawnShape[];
-}
 
 /** A finished sheet; width and height in metres on paper. */
 export interface Sheet {
@@ -34,8 +22,8 @@ export interface Sheet {
   readonly svg: string;
 }
 
-/** Coarsest scale at which all of a drawing is pressed on one sheet; beyond it the drawing runs on over further sheets. */
-const COARSEST_TOGETHER = 75;
+/** How far further sheets weigh against a larger scale: twice the scale is worth a second sheet. */
+const MORE_SHEETS = 0.9;
 
 /** Widths that a column of tables and notes may take at the right of a sheet, metres; the widest that leaves room is taken. */
 const COLUMNS: readonly number[] = [0.15, 0.13, 0.11, 0.09, 0.07, 0.055];
@@ -49,7 +37,8 @@ export function sheets(build: Build, drawings: readonly Drawing[]): readonly She
 }
 
 /**
- * Lays drawings out on paper at the largest usual scale at which all of their views, dimensions and tables fit.
+ * Lays drawings out on paper at the largest usual scale at which all of their views, dimensions and tables fit; over
+ * further sheets where that lets the scale be twice as large.
  * Throws RangeError where a view fits no sheet at the smallest usual scale.
  */
 export function layOut(job: Job, drawings: readonly Drawing[]): readonly LaidSheet[] {
@@ -81,30 +70,37 @@ interface Arrangement {
 function arrange(drawing: Drawing, job: Job, paper: Paper): Arrangement {
   const tables = wideTables(drawing, paper.area);
   if (drawing.views.length === 0) return { ratio: undefined, pages: shelve(tables, paper.area) };
-  const tried: { ratio: number; pages: Arrangement["pages"] }[] = [];
+  let best: { readonly worth: number; readonly arrangement: Arrangement } | undefined;
   for (const ratio of ratiosFor(job.units)) {
     const views = drawing.views.map((view) => viewOnPaper(view, ratio));
     if (!views.every((view) => fits(view, paper.area))) continue;
-    const pages = besideTables(views, drawing, paper.area) ?? shelve([...views, ...tables], paper.area);
-    if (pages.length === 1 && (ratio <= COARSEST_TOGETHER || tried.length === 0)) return { ratio, pages };
-    tried.push({ ratio, pages });
+    const pages = fewest([shelve([...views, ...tables], paper.area), ...besideTables(views, drawing, paper.area)]);
+    const worth = ratio * pages.length ** MORE_SHEETS;
+    if (best === undefined || worth < best.worth) best = { worth, arrangement: { ratio, pages } };
+    if (pages.length === 1) break;
   }
-  const fewest = Math.min(...tried.filter(({ ratio }) => ratio <= COARSEST_TOGETHER).map(({ pages }) => pages.length));
-  const chosen = tried.find(({ pages }) => pages.length === fewest) ?? tried[0];
-  if (chosen === undefined) throw new RangeError(`drawing ${drawing.number} fits no sheet of ${paper.name}`);
-  return chosen;
+  if (best === undefined) throw new RangeError(`drawing ${drawing.number} fits no sheet of ${paper.name}`);
+  return best.arrangement;
 }
 
-/** One page with the tables in a column at the right of the views, where both fit. */
-function besideTables(views: readonly Block[], drawing: Drawing, area: Rect): Arrangement["pages"] | undefined {
-  for (const width of COLUMNS) {
+/** Pages with the tables in a column at the right of the first one, for each width of column that leaves room for the views. */
+function besideTables(views: readonly Block[], drawing: Drawing, area: Rect): readonly Arrangement["pages"][] {
+  return COLUMNS.flatMap((width) => {
     const tables = tableBlocks(drawing, area, width, false);
     const stack = tables.length === 0 || tables.some(({ bounds }) => rectWidth(bounds) > width) ? undefined : column(tables, area);
-    if (stack === undefined || !views.every((view) => fits(view, stack.rest))) continue;
-    const [page, ...more] = shelve(views, stack.rest);
-    if (page !== undefined && more.length === 0) return [[...page, ...stack.places]];
-  }
-  return undefined;
+    if (stack === undefined || !views.every((view) => fits(view, stack.rest))) return [];
+    const [page = [], ...more] = shelve(views, stack.rest);
+    return [[[...page, ...stack.places], ...more]];
+  });
+}
+
+/** Of the arrangements with the fewest pages, the first with its tables in a column, or else the one with them underneath. */
+function fewest(all: readonly Arrangement["pages"][]): Arrangement["pages"] {
+  const least = Math.min(...all.map((pages) => pages.length));
+  const [first] = all.slice(1).filter((pages) => pages.length === least);
+  const chosen = first ?? all[0];
+  if (chosen === undefined) throw new RangeError("nothing to arrange");
+  return chosen;
 }
 
 /** Tables and notes as wide as the sheet allows; words are broken only where the sheet is too narrow for them. */

@@ -1,6 +1,6 @@
 import type { DrawnShape, Layer } from "./drawing.ts";
 import { LAYERS } from "./drawing.ts";
-import type { LaidSheet } from "./sheet.ts";
+import type { LaidSheet } from "./sheet/laidSheet.ts";
 import { CAPITAL, FONT_FAMILY, oneLine, textBox } from "./sheet/text.ts";
 import type { DrawnText } from "./sheet/text.ts";
 import { DASH, STYLE } from "./style.ts";

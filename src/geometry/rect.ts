@@ -40,6 +40,26 @@ export function intersect(a: Rect, b: Rect): Rect | undefined {
   return u1 - u0 > SAME_LENGTH && v1 - v0 > SAME_LENGTH ? { u0, u1, v0, v1 } : undefined;
 }
 
+/** The same area as these rectangles cover together, in rectangles that share none. */
+export function disjoint(rects: readonly Rect[]): readonly Rect[] {
+  const apart: Rect[] = [];
+  for (const rect of rects) apart.push(...apart.reduce<readonly Rect[]>((pieces, taken) => pieces.flatMap((one) => without(one, taken)), [rect]));
+  return apart;
+}
+
+/** What is left of a rectangle beside, below and above another. */
+function without(r: Rect, taken: Rect): readonly Rect[] {
+  const cut = intersect(r, taken);
+  if (cut === undefined) return [r];
+  const pieces = [
+    { ...r, u1: cut.u0 },
+    { ...r, u0: cut.u1 },
+    { u0: cut.u0, u1: cut.u1, v0: r.v0, v1: cut.v0 },
+    { u0: cut.u0, u1: cut.u1, v0: cut.v1, v1: r.v1 },
+  ];
+  return pieces.filter((piece) => rectWidth(piece) > SAME_LENGTH && rectHeight(piece) > SAME_LENGTH);
+}
+
 /** True where two rectangles share more than an edge. */
 export function overlaps(a: Rect, b: Rect): boolean {
   return intersect(a, b) !== undefined;

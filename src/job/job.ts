@@ -21,6 +21,7 @@ const sideFace = z.strictObject({
 });
 const blindEndFace = z.strictObject({
   buildUp: buildUpName.optional(),
+  /** The side wall from which the pitch starts. */
   studsFrom: z.enum(["left", "right"]).default("left"),
 });
 const doorEndFace = z.strictObject({

@@ -1,5 +1,5 @@
 import type { Build } from "../build/build.ts";
-import type { Verdict } from "../checks/check.ts";
+import type { Verdict } from "../checks/checks.ts";
 import type { Headline, Results } from "./results.ts";
 import { currencyOf } from "./write.ts";
 

@@ -24,11 +24,14 @@ export function compilePdf(source: TypstSource): Uint8Array {
 /** A folder that need not exist: every file of a source is given in memory. */
 const WORKSPACE = "/cornerpost-pack";
 
-const FACES = ["400Regular", "400Regular_Italic", "600SemiBold"];
-
+/** The text face, under the SIL Open Font Licence. */
 function fonts(): Buffer[] {
-  const { resolve } = createRequire(import.meta.url);
-  return FACES.map((face) => readFileSync(resolve(`@expo-google-fonts/source-sans-3/${face}/SourceSans3_${face}.ttf`)));
+  const require = createRequire(import.meta.url);
+  return [
+    require.resolve("@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf"),
+    require.resolve("@expo-google-fonts/source-sans-3/400Regular_Italic/SourceSans3_400Regular_Italic.ttf"),
+    require.resolve("@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf"),
+  ].map((path) => readFileSync(path));
 }
 
 function messages(diagnostics: unknown): string {

@@ -1,5 +1,5 @@
 import type { Build } from "../build/build.ts";
-import type { Finding } from "../checks/check.ts";
+import type { Finding } from "../checks/checks.ts";
 import type { Drawing } from "../drawings/drawing.ts";
 import type { JobFile } from "../job/file.ts";
 import type { Job } from "../job/job.ts";

@@ -7,7 +7,7 @@ import type { JsonValue } from "../job/file.ts";
 export function shownText(text: string): string {
   return text
     .replace(/[\u202A-\u202E\u2066-\u2069\u200E\u200F\u061C]/gu, "")
-    .replace(/[\p{Cc}\p{Cs}\u2028\u2029\uFEFF]+/gu, " ")
+    .replace(/[\p{Cc}\p{Cs}\s\uFEFF]+/gu, " ")
     .trim();
 }
 

@@ -1,5 +1,5 @@
 /** Text face of the papers; drawings have their own, with letters of equal width. */
-export const TEXT_FAMILY = "Source Sans 3";
+const TEXT_FAMILY = "Source Sans 3";
 
 /** Shared look of the printed pack, as Typst source: page, headings, tables, marks of verdicts. */
 export const STYLE_TYP = String.raw`
@@ -35,6 +35,8 @@ export const STYLE_TYP = String.raw`
   show heading.where(level: 1): it => block(above: 0pt, below: 12pt, sticky: true, text(size: 17pt, weight: 600, it.body))
   show heading.where(level: 2): it => block(above: 16pt, below: 7pt, sticky: true, text(size: 12pt, weight: 600, it.body))
   show heading.where(level: 3): it => block(above: 11pt, below: 5pt, sticky: true, text(size: 10pt, weight: 600, it.body))
+  // A word that no line could hold may break anywhere.
+  show regex("\\S{48,}"): it => it.text.clusters().join(sym.zws)
   show outline.entry.where(level: 1): set text(weight: 600)
   block(below: 14pt, {
     text(size: 8pt, fill: soft, tracking: 0.06em, upper[Pack for the shop])

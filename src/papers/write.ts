@@ -46,6 +46,11 @@ export function groupedMoney(cents: number): string {
   return plainMoney(cents).replace(/\B(?=(\d{3})+\.)/g, ",");
 }
 
+/** "1 day", "12 days". */
+export function counted(count: number, one: string, many: string): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
 /** "07:30". */
 export function clockText({ minute }: Moment): string {
   return `${String(Math.floor(minute / 60)).padStart(2, "0")}:${String(minute % 60).padStart(2, "0")}`;

@@ -4,15 +4,10 @@ import { apply } from "../working/formula.ts";
 import { given, type Quantity } from "../working/quantity.ts";
 import { commonPractice } from "../working/source.ts";
 import type { Crews } from "./crews.ts";
+import type { DraftItem } from "./draftItem.ts";
 import { crewHours } from "./formulas.ts";
 import type { Leads } from "./leads.ts";
 import type { WorkItem } from "./shopPlan.ts";
-
-/** An item before it is dated. `resource` is who is kept busy by it, one item at a time. */
-export interface DraftItem {
-  readonly item: WorkItem;
-  readonly resource: string | undefined;
-}
 
 /** What a step follows, and what the steps after it follow. */
 export type After = readonly string[];

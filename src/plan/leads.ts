@@ -4,7 +4,7 @@ import { suppliedBy } from "../takeoff/supply.ts";
 import type { Takeoff } from "../takeoff/takeoff.ts";
 import { apply } from "../working/formula.ts";
 import { given } from "../working/quantity.ts";
-import type { DraftItem } from "./draft.ts";
+import type { DraftItem } from "./draftItem.ts";
 import { leadHours } from "./formulas.ts";
 import type { UnknownLead } from "./shopPlan.ts";
 

@@ -1,9 +1,8 @@
 import type { Build } from "../build/build.ts";
-import { isBoxPart } from "../build/part.ts";
 import { catalogue } from "../catalogue/catalogue.ts";
 import { type CoatZone, zoneOf } from "../takeoff/coats.ts";
-import type { HoldPoint } from "../takeoff/labour.ts";
-import { given } from "../working/quantity.ts";
+import type { HoldPoint, LabourWork } from "../takeoff/labour.ts";
+import { given, type Quantity } from "../working/quantity.ts";
 import type { After, Draft } from "./draft.ts";
 
 /** What later work follows: the shell is closed and primed; the outside has its last coat. */
@@ -45,32 +44,38 @@ export function shellItems(build: Build, plan: Draft, holds: readonly HoldPoint[
 
 /** Coats of a zone, each after the one before it may be coated over; the last one's cure has to end before delivery. */
 export function coatItems(build: Build, plan: Draft, zone: CoatZone, after: After): After {
-  const rows = new Map<number, string>();
+  const coats = [...coatRows(build, zone)].sort(([a], [b]) => a - b);
+  const task = zone === "inside" ? "coat inside" : "coat outside";
+  return coats.reduce<After>((before, [coat, rows], at) => {
+    const what = [...rows].map((row) => catalogue.coatings.get(row).what).join(", ");
+    const isHere = (work: LabourWork): boolean => work.task === task && work.place === zone && work.step === coat;
+    const coated = plan.work(`coat/${zone}/${coat}`, `coat ${coat}, ${zone}: ${what}`, isHere, before);
+    if (at === coats.length - 1) plan.wait(`${CURE}${zone}`, `last coat cures, ${zone}`, slowest(rows, "cureHours"), coated);
+    return plan.wait(`wait/coat/${zone}/${coat}`, `coat ${coat} dries, ${zone}`, slowest(rows, "recoatHours"), coated);
+  }, after);
+}
+
+/** The coating rows of a zone by coat; faces of one zone may have different paint. */
+function coatRows(build: Build, zone: CoatZone): ReadonlyMap<number, ReadonlySet<string>> {
+  const rows = new Map<number, Set<string>>();
   for (const part of build.parts) {
-    if (isBoxPart(part) || part.shape.kind !== "film" || part.row === undefined || zoneOf(part) !== zone) continue;
+    if (part.shape.kind !== "film" || part.row === undefined || zoneOf(part) !== zone) continue;
     const known = rows.get(part.shape.coat);
-    if (known === undefined || hoursOf(part.row.id, "cureHours") > hoursOf(known, "cureHours")) rows.set(part.shape.coat, part.row.id);
+    if (known === undefined) rows.set(part.shape.coat, new Set([part.row.id]));
+    else known.add(part.row.id);
   }
-  const coats = [...rows].sort(([a], [b]) => a - b);
-  let before = after;
-  for (const [coat, row] of coats) {
-    const { what } = catalogue.coatings.get(row);
-    const task = zone === "inside" ? "coat inside" : "coat outside";
-    const coated = plan.work(`coat/${zone}/${coat}`, `coat ${coat}, ${zone}: ${what}`, (work) => work.task === task && work.place === zone && work.step === coat, before);
-    before = plan.wait(`wait/coat/${zone}/${coat}`, `${what} dries, ${zone}`, coatWait(row, "recoatHours"), coated);
-    if (coat === coats.at(-1)?.[0]) plan.wait(`${CURE}${zone}`, `${what} cures, ${zone}`, coatWait(row, "cureHours"), coated);
-  }
-  return before;
+  return rows;
 }
 
 /** Start of the ids of cures, which only delivery waits for. */
 export const CURE = "cure/";
 
-function hoursOf(row: string, field: "recoatHours" | "cureHours"): number {
-  return catalogue.coatings.get(row)[field];
+/** The longest time that any of the coatings asks for. */
+function slowest(rows: ReadonlySet<string>, field: "recoatHours" | "cureHours"): Quantity<"h"> {
+  return [...rows].map((row) => coatWait(row, field)).reduce((most, one) => (one.value > most.value ? one : most));
 }
 
-function coatWait(id: string, field: "recoatHours" | "cureHours") {
+function coatWait(id: string, field: "recoatHours" | "cureHours"): Quantity<"h"> {
   const row = catalogue.coatings.get(id);
   const means = field === "recoatHours" ? `time before ${row.what} may be coated over, at 20 °C` : `cure of ${row.what}, at 20 °C`;
   return given(row[field], "h", "H_wait", means, { kind: "catalogue", row: `coatings ${id}`, field, source: row.source });

@@ -3,7 +3,7 @@ import type { Build } from "../build/build.ts";
 import type { Takeoff, TakeoffLine } from "../takeoff/takeoff.ts";
 import { suppliedBy } from "../takeoff/supply.ts";
 import { apply } from "../working/formula.ts";
-import { given, type Quantity } from "../working/quantity.ts";
+import { given, type Given, type Quantity } from "../working/quantity.ts";
 import { amountByPiece, boughtAmount } from "./formulas.ts";
 import type { MissingPrice, QuoteLine } from "./quote.ts";
 
@@ -45,8 +45,12 @@ function soldAmount({ buy, what }: TakeoffLine, per: string): Quantity<"1"> {
   const { holds } = buy;
   if (holds === undefined) throw new RangeError(`${what} is priced by ${per}, but the takeoff does not say what one holds`);
   const one = per === "litre" ? holds.value * LITRES_IN_CUBIC_METRE : holds.value;
-  const x_each = given(one, "1", "x_each", `${holds.means}, as ${per}`, { kind: "part", id: what, field: "stock" });
+  const x_each = given(one, "1", "x_each", `${holds.means}, as ${per}`, fromOf(holds));
   return apply(boughtAmount, { n_buy: buy.count, x_each }, { means: `${per} of ${what}` });
+}
+
+function fromOf({ origin, means }: Quantity): Given {
+  return origin.kind === "given" ? origin.from : { kind: "part", id: means, field: "stock" };
 }
 
 function groupOf({ group }: TakeoffLine): QuoteLine["group"] {

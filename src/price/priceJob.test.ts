@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { checkWorking } from "../../test/checkWorking.ts";
-import { demoBook, demoBuilds } from "../../test/demoJobs.ts";
+import { demoBuilds } from "../../test/demoBuilds.ts";
 import type { PriceBook } from "../job/priceBook.ts";
 import { takeOffBuild } from "../takeoff/takeOffBuild.ts";
 import { marginOfPrice } from "./formulas.ts";
@@ -9,9 +9,9 @@ import { priceJob } from "./priceJob.ts";
 import type { Quote } from "./quote.ts";
 
 const SEED = 4201;
-const demos = demoBuilds().map(({ name, build }) => ({ name, build, takeoff: takeOffBuild(build) }));
-const book = demoBook();
+const demos = demoBuilds().map((demo) => ({ ...demo, takeoff: takeOffBuild(demo.build) }));
 const first = demos[0]!;
+const { book } = first;
 const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);
 
 function expectIdentities(quote: Quote): void {
@@ -40,8 +40,8 @@ describe("published", () => {
   });
 });
 
-describe.each(demos)("identity: $name", ({ build, takeoff }) => {
-  const quote = priceJob(build, takeoff, book);
+describe.each(demos)("identity: $name", ({ build, takeoff, book: prices }) => {
+  const quote = priceJob(build, takeoff, prices);
 
   test("totals are the sums of their lines to the cent", () => expectIdentities(quote));
 
@@ -71,10 +71,10 @@ describe.each(demos)("identity: $name", ({ build, takeoff }) => {
   test("the job's own shares go before the book's", () => {
     const own = build.job.prices;
     const share = (part: number, of: number): number => part / of;
-    expect(share(quote.margin.value, quote.price.value)).toBeCloseTo(own.margin ?? book.margin, 5);
-    expect(share(quote.contingency.value, quote.direct.value)).toBeCloseTo(own.contingency ?? book.contingency, 5);
-    expect(share(quote.overhead.value, quote.direct.value)).toBeCloseTo(own.overhead ?? book.overhead, 5);
-    expect(share(quote.tax.value, quote.price.value)).toBeCloseTo(own.tax ?? book.tax, 5);
+    expect(share(quote.margin.value, quote.price.value)).toBeCloseTo(own.margin ?? prices.margin, 5);
+    expect(share(quote.contingency.value, quote.direct.value)).toBeCloseTo(own.contingency ?? prices.contingency, 5);
+    expect(share(quote.overhead.value, quote.direct.value)).toBeCloseTo(own.overhead ?? prices.overhead, 5);
+    expect(share(quote.tax.value, quote.price.value)).toBeCloseTo(own.tax ?? prices.tax, 5);
   });
 });
 

@@ -1,7 +1,7 @@
 import { mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import type { JobIssue } from "../job/issue.ts";
-import { readPriceBook } from "../job/priceBook.ts";
+import { readPriceBook } from "../job/readPriceBook.ts";
 import { readJob } from "../job/read.ts";
 import { packFiles } from "../papers/pack.ts";
 import { compilePdf } from "../papers/pdf.ts";

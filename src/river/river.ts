@@ -12,7 +12,6 @@ import { takeOffBuild } from "../takeoff/takeOffBuild.ts";
 import { inStage, type StageName } from "./stageError.ts";
 
 export { StageError } from "./stageError.ts";
-export type { Headline } from "../papers/results.ts";
 
 /** What all stages made of one job, with the numbers that decide it. */
 export type River = Results;

@@ -72,12 +72,12 @@ function workOf({ task, place, step, n, L, A, parts }: TaskAmount, book: PriceBo
 
 const SECONDS_IN_HOUR = 3600;
 
-function once(build: Build, means: string): Quantity<"1"> {
-  return given(1, "1", "n", means, { kind: "job", path: `job ${build.job.job.id}` });
+function once(means: string): Quantity<"1"> {
+  return given(1, "1", "n", means, { kind: "job", path: "job" });
 }
 
 function wholeJob(build: Build): readonly TaskAmount[] {
-  const one = (task: LabourTask): TaskAmount => ({ task, place: "job", n: once(build, task), parts: [] });
+  const one = (task: LabourTask): TaskAmount => ({ task, place: "job", n: once(task), parts: [] });
   const stops = holdPointsOf(build).map((place): TaskAmount => ({ ...one("inspect"), place }));
   return [one("mobilise"), one("receive box"), ...stops, one("weigh and load")];
 }

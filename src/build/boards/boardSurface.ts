@@ -5,6 +5,7 @@ import type { BuildUp } from "../../job/job.ts";
 import type { Snag } from "../build.ts";
 import type { PartMaker } from "../makePart.ts";
 import type { Part, Role } from "../part.ts";
+import { type Steel, steelAt } from "../steel.ts";
 import type { Span, Surface } from "../surface.ts";
 import { chooseStock } from "./chooseStock.ts";
 import { type BoardField, type BoardLayout, layoutBoards } from "./layoutBoards.ts";
@@ -15,6 +16,8 @@ export interface BoardPlan {
   readonly seamLines: BoardField["seamLines"];
   readonly from: "start" | "end";
   readonly holes: readonly Rect[];
+  /** Steel of the box that the boards are notched around. */
+  readonly steel: readonly Steel[];
   /** Number of the first layer. */
   readonly firstLayer: number;
   readonly role: Extract<Role, "board" | "floor board">;
@@ -42,7 +45,9 @@ export function boardSurface(
   for (const [index, { row, lay }] of layers.entries()) {
     const board = catalogue.boards.get(row);
     const stock = chooseStock(board, lay, rectHeight(plan.rect));
-    const layout = layoutBoards({ ...plan, stock, lay, beneath });
+    const depth = depths[index] as Span;
+    const notches = steelAt(plan.steel, depth).map(({ rect }) => rect);
+    const layout = layoutBoards({ ...plan, holes: [...plan.holes, ...notches], stock, lay, beneath });
     const layer = plan.firstLayer + index;
     for (const { blank, outline } of layout.boards) {
       const area = polygonArea(outline);
@@ -52,7 +57,7 @@ export function boardSurface(
           role: plan.role,
           what: board.what,
           rect: bounds,
-          depth: depths[index] as Span,
+          depth,
           shape: { kind: "panel", outline: [outline], area, blank: intersect(blank, bounds) ?? bounds },
           row: { table: "boards", id: board.id },
           material: board.material,

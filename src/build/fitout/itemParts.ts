@@ -8,7 +8,7 @@ import type { Surface } from "../surface.ts";
 export function itemParts(job: Job, floor: Surface): readonly Part[] {
   return job.items.map((item) => {
     const up = floor.stack.finished + item.at.up;
-    return partMaker({ ...floor, id: `floor/${item.id}` }).make({
+    return partMaker(floor, item.id).make({
       role: "item",
       what: item.what,
       rect: rectAt(item.at.along, item.at.across, item.size.length, item.size.width),
@@ -18,5 +18,5 @@ export function itemParts(job: Job, floor: Surface): readonly Part[] {
       basis: { by: "given", mass: item.mass },
       of: item.id,
     });
-  }).map((part) => ({ ...part, surface: floor.id }));
+  });
 }

@@ -1,9 +1,13 @@
 import { catalogue } from "../../catalogue/catalogue.ts";
 import type { SectionRow } from "../../catalogue/rows.ts";
+import { subtractIntervals } from "../../geometry/interval.ts";
+import { overlaps, type Rect } from "../../geometry/rect.ts";
 import type { Job } from "../../job/job.ts";
 import { type PartMaker, partMaker } from "../makePart.ts";
 import type { Part } from "../part.ts";
 import { findSurface, type Span, type Stack, type Surface, type SurfaceId } from "../surface.ts";
+import { type Steel, steelAt, steelOn } from "../steel.ts";
+import { wallFoot } from "../surfaces.ts";
 import { barPart } from "./frameSurface.ts";
 
 /** Bearing that a board edge in a corner needs on the angle behind it. */
@@ -16,47 +20,72 @@ const CORNER_ANGLES = ["angle-1-1-2-18mil", "trim-2x2-18mil", "trim-3x3-18mil"] 
  * each corner of two lined walls, and one along each edge of a lined ceiling. They are set when the foam is in. Each is
  * made on the side wall or the roof; its extent is the box around both legs.
  */
-export function cornerAngles(job: Job, surfaces: readonly Surface[]): readonly Part[] {
+export function cornerAngles(job: Job, surfaces: readonly Surface[], boxFrame: readonly Part[]): readonly Part[] {
   const stack = (id: SurfaceId): Stack => findSurface(surfaces, id).stack;
-  const bottom = job.floor.laid === "before walls" ? stack("floor").finished : 0;
-  const lined = (id: SurfaceId): boolean => stack(id).boards.length > 0;
+  const bottom = wallFoot(job, surfaces);
+  const lined = (id: SurfaceId): boolean => stack(id).studs !== undefined && stack(id).boards.length > 0;
   const walls = [
     { id: "left", start: "blindEnd", end: "doorEnd" },
     { id: "right", start: "doorEnd", end: "blindEnd" },
   ] as const;
   const upright = walls.flatMap(({ id, start, end }) => {
     const surface = findSurface(surfaces, id);
-    const maker = partMaker({ ...surface, id: `${id}/corner` });
+    const maker = partMaker(surface, "corner");
+    const steel = steelOn(surface, boxFrame, surfaces);
     const { inside } = surface;
     const height = { from: bottom, to: inside.v1 - stack("roof").finished };
-    return [
-      ...(lined(id) && lined(start) ? [uprightAngle(maker, id, surface, stack(start), inside.u0, 1, height)] : []),
-      ...(lined(id) && lined(end) ? [uprightAngle(maker, id, surface, stack(end), inside.u1, -1, height)] : []),
+    const angles = [
+      ...(lined(id) && lined(start) ? [uprightAngle(surface, stack(start), inside.u0, 1, height)] : []),
+      ...(lined(id) && lined(end) ? [uprightAngle(surface, stack(end), inside.u1, -1, height)] : []),
     ];
+    return angles.flatMap((angle) => angleParts(angle, steel, maker));
   });
-  return lined("roof") ? [...upright, ...ceilingAngles(surfaces)] : upright;
+  if (!lined("roof")) return upright;
+  const roof = findSurface(surfaces, "roof");
+  const steel = steelOn(roof, boxFrame, surfaces);
+  const maker = partMaker(roof, "corner");
+  return [...upright, ...ceilingAngles(surfaces).flatMap((angle) => angleParts(angle, steel, maker))];
+}
+
+interface Angle {
+  readonly section: SectionRow;
+  readonly rect: Rect;
+  readonly depth: Span;
+  readonly runs: "u" | "v";
+}
+
+/** Cut to what the box's own steel leaves. */
+function angleParts({ section, rect, depth, runs }: Angle, steel: readonly Steel[], maker: PartMaker): readonly Part[] {
+  const inTheWay = steelAt(steel, depth)
+    .map((one) => one.rect)
+    .filter((one) => overlaps(one, rect));
+  const free =
+    runs === "u"
+      ? subtractIntervals({ from: rect.u0, to: rect.u1 }, inTheWay.map(({ u0, u1 }) => ({ from: u0, to: u1 })))
+      : subtractIntervals({ from: rect.v0, to: rect.v1 }, inTheWay.map(({ v0, v1 }) => ({ from: v0, to: v1 })));
+  return free.map(({ from, to }) => {
+    const piece = runs === "u" ? { ...rect, u0: from, u1: to } : { ...rect, v0: from, v1: to };
+    return barPart(maker, section, "corner angle", piece, depth, runs, undefined);
+  });
 }
 
 function uprightAngle(
-  maker: PartMaker,
-  id: SurfaceId,
   surface: Surface,
   neighbour: Stack,
   corner: number,
   direction: 1 | -1,
   height: Span,
-): Part {
+): Angle {
   const { boardPlane, finished } = surface.stack;
   const section = angleFor(Math.max(finished - boardPlane, neighbour.finished - neighbour.boardPlane));
   const u = legSpan(corner, direction, neighbour.boardPlane, section);
   const depth = { from: boardPlane - section.thickness, to: boardPlane + section.width };
   const rect = { u0: u.from, u1: u.to, v0: height.from, v1: height.to };
-  return { ...barPart(maker, section, "corner angle", rect, depth, "v", undefined), surface: id };
+  return { section, rect, depth, runs: "v" };
 }
 
-function ceilingAngles(surfaces: readonly Surface[]): readonly Part[] {
+function ceilingAngles(surfaces: readonly Surface[]): readonly Angle[] {
   const roof = findSurface(surfaces, "roof");
-  const maker = partMaker({ ...roof, id: "roof/corner" });
   const stack = (id: SurfaceId): Stack => findSurface(surfaces, id).stack;
   const { inside } = roof;
   const u = { from: inside.u0 + stack("blindEnd").boardPlane, to: inside.u1 - stack("doorEnd").boardPlane };
@@ -66,7 +95,7 @@ function ceilingAngles(surfaces: readonly Surface[]): readonly Part[] {
     from: roof.stack.boardPlane - section.thickness,
     to: roof.stack.boardPlane + section.width,
   });
-  const edge = (neighbour: SurfaceId, corner: number, direction: 1 | -1, runs: "u" | "v"): Part => {
+  const edge = (neighbour: SurfaceId, corner: number, direction: 1 | -1, runs: "u" | "v"): Angle => {
     const { boardPlane, finished } = stack(neighbour);
     const section = angleFor(Math.max(thickness, finished - boardPlane));
     const leg = legSpan(corner, direction, boardPlane, section);
@@ -74,7 +103,7 @@ function ceilingAngles(surfaces: readonly Surface[]): readonly Part[] {
       runs === "u"
         ? { u0: u.from, u1: u.to, v0: leg.from, v1: leg.to }
         : { u0: leg.from, u1: leg.to, v0: v.from, v1: v.to };
-    return { ...barPart(maker, section, "corner angle", rect, depthOf(section), runs, undefined), surface: "roof" };
+    return { section, rect, depth: depthOf(section), runs };
   };
   return [
     edge("left", inside.v0, 1, "u"),

@@ -39,7 +39,9 @@ export function frameSurface(
     pitch: studs.pitch,
     studWidth: stud.width,
     trackLeg: track.width,
-    openings: openings.filter(({ framed }) => framed).map(({ opening, lining }) => ({ id: opening.id, hole: lining })),
+    openings: openings
+      .filter(({ framed }) => framed)
+      .map(({ opening, lining }) => ({ id: opening.id, hole: lining, toFloor: opening.kind === "personnel door" })),
   };
   const layout = layoutStuds(field);
   const parts = [
@@ -53,25 +55,40 @@ export function frameSurface(
   return { parts, layout, snags };
 }
 
-/** Backing between the studs behind seams that run along u, one piece a bay, at the carrying face of the studs. */
+/** Backing shorter than this is not cut: stud, jamb or track carry the seam there. */
+const SHORTEST_BACKING = 0.05;
+
+/** Backing between the studs behind seams that run along u: pieces of track, one a bay, as deep as the studs. */
 export function blockingParts(
   track: SectionRow,
   depth: Span,
   rowSeams: readonly number[],
   layout: StudLayout,
-  field: { readonly rect: Rect; readonly holes: readonly Rect[] },
+  holes: readonly Rect[],
   maker: PartMaker,
 ): readonly Part[] {
-  return rowSeams.flatMap((seam) => {
+  const first = Math.min(...layout.studs.map(({ rect }) => rect.u0));
+  const last = Math.max(...layout.studs.map(({ rect }) => rect.u1));
+  return apart(rowSeams, track.width).flatMap((seam) => {
     const v = { v0: seam - track.width / 2, v1: seam + track.width / 2 };
     const meets = (rect: Rect): boolean => rect.v0 < v.v1 && rect.v1 > v.v0;
-    const taken = [...layout.studs.map(({ rect }) => rect), ...layout.tracks.map(({ rect }) => rect), ...field.holes]
+    const taken = [...layout.studs.map(({ rect }) => rect), ...layout.tracks.map(({ rect }) => rect), ...holes]
       .filter(meets)
       .map(({ u0, u1 }) => ({ from: u0, to: u1 }));
-    return subtractIntervals({ from: field.rect.u0, to: field.rect.u1 }, taken).map(({ from, to }) =>
-      barPart(maker, track, "blocking", { u0: from, u1: to, ...v }, depth, "u", undefined),
-    );
+    return subtractIntervals({ from: first, to: last }, taken)
+      .filter(({ from, to }) => to - from >= SHORTEST_BACKING)
+      .map(({ from, to }) => barPart(maker, track, "blocking", { u0: from, u1: to, ...v }, depth, "u", undefined));
   });
+}
+
+/** Seams at least `width` apart: one piece backs those of several layers that lie closer. */
+function apart(seams: readonly number[], width: number): readonly number[] {
+  const kept: number[] = [];
+  for (const seam of [...seams].sort((a, b) => a - b)) {
+    const before = kept.at(-1);
+    if (before === undefined || seam - before >= width) kept.push(seam);
+  }
+  return kept;
 }
 
 /** A cold-formed bar with its mass by length. */

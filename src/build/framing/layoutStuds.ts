@@ -23,7 +23,14 @@ export interface StudField {
   readonly boards: Interval;
   readonly from: "start" | "end";
   /** Holes that studs frame. */
-  readonly openings: readonly { readonly id: string; readonly hole: Rect }[];
+  readonly openings: readonly FramedHole[];
+}
+
+export interface FramedHole {
+  readonly id: string;
+  readonly hole: Rect;
+  /** True for doors, which stand on the floor and cut the track there. */
+  readonly toFloor: boolean;
 }
 
 export interface StudPiece {
@@ -44,6 +51,7 @@ export interface StudLayout {
   /** Lines in u on which a seam is carried over the whole height. */
   readonly seamLines: readonly number[];
   readonly jambsLeftOut: readonly string[];
+  /** Openings without a header or without a sill. */
   readonly headersLeftOut: readonly string[];
 }
 
@@ -170,18 +178,20 @@ function layoutTracks(field: StudField): { tracks: readonly TrackPiece[]; header
   };
   const tracks = [...along(rect.v0, rect.v0 + trackLeg), ...along(rect.v1 - trackLeg, rect.v1)];
   const headersLeftOut: string[] = [];
-  for (const { id, hole } of openings) {
+  for (const { id, hole, toFloor } of openings) {
     const u = { u0: Math.max(hole.u0, rect.u0), u1: Math.min(hole.u1, rect.u1) };
     if (u.u1 - u.u0 < SAME_LENGTH) continue;
     const header: Rect = { ...u, v0: hole.v1, v1: hole.v1 + trackLeg };
-    const blocked = openings.some((other) => other.id !== id && meets(other.hole, header));
-    if (header.v1 <= rect.v1 - trackLeg + SAME_LENGTH && !blocked) tracks.push({ role: "header", rect: header, of: id });
-    else if (hole.v1 > rect.v1 + SAME_LENGTH || blocked) headersLeftOut.push(id);
     const sill: Rect = { ...u, v0: hole.v0 - trackLeg, v1: hole.v0 };
-    const sillBlocked = openings.some((other) => other.id !== id && meets(other.hole, sill));
-    if (sill.v0 >= rect.v0 + trackLeg - SAME_LENGTH && !sillBlocked) tracks.push({ role: "sill", rect: sill, of: id });
+    const free = (piece: Rect): boolean => openings.every((other) => other.id === id || !meets(other.hole, piece));
+    // Where the long track lies closer than a leg, it is header or sill itself, as long as the opening does not cut it.
+    if (header.v1 <= rect.v1 - trackLeg + SAME_LENGTH && free(header)) tracks.push({ role: "header", rect: header, of: id });
+    else if (hole.v1 > rect.v1 - trackLeg + SAME_LENGTH || !free(header)) headersLeftOut.push(id);
+    if (toFloor) continue;
+    if (sill.v0 >= rect.v0 + trackLeg - SAME_LENGTH && free(sill)) tracks.push({ role: "sill", rect: sill, of: id });
+    else if (hole.v0 < rect.v0 + trackLeg - SAME_LENGTH || !free(sill)) headersLeftOut.push(id);
   }
-  return { tracks, headersLeftOut };
+  return { tracks, headersLeftOut: [...new Set(headersLeftOut)] };
 }
 
 function meets(a: Rect, b: Rect): boolean {

@@ -80,12 +80,13 @@ function bar(
   });
 }
 
-/** Middles of the cross-members along the floor: at the box's pitch, the odd space shared between both ends. */
+/** Middles of the cross-members between the end rails: at the box's pitch, the odd space shared between both ends. */
 export function crossMemberPlaces(box: BoxRow, floor: Surface): readonly number[] {
-  const { pitch } = box.crossMembers;
-  const length = floor.inside.u1 - floor.inside.u0;
-  const bays = Math.floor(length / pitch);
-  const first = floor.inside.u0 + (length - bays * pitch) / 2;
+  const { pitch, flange } = box.crossMembers;
+  const from = floor.outside.u0 + box.rails.bottomBlind.depth + flange / 2;
+  const to = floor.outside.u1 - box.rails.doorSill.depth - flange / 2;
+  const bays = Math.floor((to - from) / pitch);
+  const first = from + (to - from - bays * pitch) / 2;
   return Array.from({ length: bays + 1 }, (_, k) => first + k * pitch);
 }
 

@@ -1,6 +1,6 @@
 import { catalogue } from "../../catalogue/catalogue.ts";
 import type { BoxRow } from "../../catalogue/rows.ts";
-import { type Rect, rectArea } from "../../geometry/rect.ts";
+import { disjoint, type Rect, rectArea } from "../../geometry/rect.ts";
 import type { BuildUp, Job } from "../../job/job.ts";
 import type { PlacedOpening } from "../build.ts";
 import { type PartMaker, partMaker } from "../makePart.ts";
@@ -47,11 +47,8 @@ export function outsideCoats(
     if (surface.kind === "partition") return [];
     const coats = coatsOf(job, surface);
     const holes = openings.filter((one) => one.surface.id === surface.id).map(({ hole }) => hole);
-    const maker = partMaker({ ...surface, id: `${surface.id}/outside` });
-    return paintParts(surface, coats, -surface.skinDepth, outsideArea(box, surface, holes), surface.outside, maker).map((part) => ({
-      ...part,
-      surface: surface.id,
-    }));
+    const maker = partMaker(surface, "outside");
+    return paintParts(surface, coats, -surface.skinDepth, outsideArea(box, surface, holes), surface.outside, maker);
   });
 }
 
@@ -66,7 +63,7 @@ function coatsOf(job: Job, surface: Surface): BuildUp["paint"] {
  */
 function outsideArea(box: BoxRow, surface: Surface, holes: readonly Rect[]): number {
   const gross = rectArea(surface.outside);
-  const cut = holes.reduce((sum, hole) => sum + rectArea(hole), 0);
+  const cut = disjoint(holes).reduce((sum, hole) => sum + rectArea(hole), 0);
   if (surface.id === "floor") {
     const webs = crossMemberPlaces(box, surface).length * 2 * box.crossMembers.depth;
     return gross - cut + webs * (surface.inside.v1 - surface.inside.v0);

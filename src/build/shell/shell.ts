@@ -7,20 +7,26 @@ import type { PlacedOpening } from "../build.ts";
 import { partMaker } from "../makePart.ts";
 import type { Part } from "../part.ts";
 import { findSurface, type Surface } from "../surface.ts";
-import { boxFrame } from "./boxFrame.ts";
 import { skinParts } from "./skin.ts";
 
 /**
  * The box as bought, with the openings cut into it. A part named "rest of the box" carries what its plate says beyond
- * the modelled steel, timber and doors (gaskets, locking gear, paint, welds), so that the uncut box weighs its tare.
+ * the modelled steel, timber and doors (gaskets, locking gear, paint, welds), so that the uncut box weighs its tare. `frame` is what `boxFrame` gives.
  */
-export function shellParts(box: BoxRow, tare: number, surfaces: readonly Surface[], openings: readonly PlacedOpening[]): readonly Part[] {
-  const cut = shellWithHoles(box, surfaces, openings);
-  const uncut = openings.length === 0 ? cut : shellWithHoles(box, surfaces, []);
-  return [...cut, restOfTheBox(uncut, tare, surfaces)];
+export function shellParts(
+  box: BoxRow,
+  tare: number,
+  surfaces: readonly Surface[],
+  openings: readonly PlacedOpening[],
+  frame: readonly Part[],
+): readonly Part[] {
+  const cut = clad(box, surfaces, openings);
+  const uncut = openings.length === 0 ? cut : clad(box, surfaces, []);
+  return [...frame, ...cut, restOfTheBox([...frame, ...uncut], tare, surfaces)];
 }
 
-function shellWithHoles(box: BoxRow, surfaces: readonly Surface[], openings: readonly PlacedOpening[]): readonly Part[] {
+/** Sheets, bare floor and cargo doors. */
+function clad(box: BoxRow, surfaces: readonly Surface[], openings: readonly PlacedOpening[]): readonly Part[] {
   const holesIn = (surface: Surface): readonly Rect[] =>
     openings.filter((opening) => opening.surface.id === surface.id).map(({ hole }) => hole);
   const skins = surfaces.flatMap((surface) => skinParts(surface, holesIn(surface)));
@@ -29,7 +35,7 @@ function shellWithHoles(box: BoxRow, surfaces: readonly Surface[], openings: rea
     if (surface.id === "doorEnd") return cargoDoors(box, surface, holesIn(surface));
     return [];
   });
-  return [...boxFrame(box, surfaces), ...skins, ...others];
+  return [...skins, ...others];
 }
 
 function bareFloor(box: BoxRow, floor: Surface, holes: readonly Rect[]): readonly Part[] {

@@ -1,7 +1,7 @@
 import type { ProfileRow } from "../../catalogue/rows.ts";
 import { MILL_DENSITY } from "../../catalogue/steel.ts";
 import { cutRects, polygonArea } from "../../geometry/polygon.ts";
-import { intersect, type Rect, rectHeight } from "../../geometry/rect.ts";
+import { disjoint, intersect, type Rect, rectHeight } from "../../geometry/rect.ts";
 import { developedLength, troughArea } from "../../geometry/trapezoid.ts";
 import { partMaker } from "../makePart.ts";
 import type { Part } from "../part.ts";
@@ -51,7 +51,7 @@ function overRegion(
   if (covered === undefined) return 0;
   const start = surface.panel.u0;
   const one = (r: Rect): number => across(r.u0 - start, r.u1 - start) * rectHeight(r);
-  return holes.reduce((sum, hole) => {
+  return disjoint(holes).reduce((sum, hole) => {
     const cut = intersect(hole, covered);
     return cut === undefined ? sum : sum - one(cut);
   }, one(covered));

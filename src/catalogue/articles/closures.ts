@@ -8,6 +8,7 @@ interface Leaf {
   /** Leaf or leaves, inches; the frame's face adds 2 in at each jamb and at the head. */
   readonly leafWidth: number;
   readonly leafHeight: number;
+  readonly leafCount?: 2;
   readonly depth: number;
   readonly mass: number;
   readonly fireMinutes?: number;
@@ -18,7 +19,7 @@ const FRAME_FACE = 2;
 const DOOR_GAP = 0.006;
 
 /** `width` and `height` are the frame's outside; `freeArea` is the leaf's, which the doorway gives when open. */
-function door({ leafWidth, leafHeight, ...kept }: Leaf): ArticleRow {
+function door({ leafWidth, leafHeight, leafCount, ...kept }: Leaf): ArticleRow {
   const width = (leafWidth + 2 * FRAME_FACE) * inch;
   const height = (leafHeight + FRAME_FACE) * inch;
   return {
@@ -29,6 +30,7 @@ function door({ leafWidth, leafHeight, ...kept }: Leaf): ArticleRow {
     height,
     rough: roughAround(width, height, DOOR_GAP),
     freeArea: leafWidth * inch * leafHeight * inch,
+    leaves: { count: leafCount ?? 1, width: (leafWidth * inch) / (leafCount ?? 1) },
   };
 }
 
@@ -62,7 +64,7 @@ export const closureArticles: readonly ArticleRow[] = [
   door({ id: "door-steel-36x80", what: "insulated steel door 36 x 80 in, single leaf, frame and sill", leafWidth: 36, leafHeight: 80, depth: 0.122, mass: 62 }),
   door({ id: "door-steel-glazed-36x80", what: "insulated steel door 36 x 80 in with vision panel", leafWidth: 36, leafHeight: 80, depth: 0.122, mass: 66, glazed: true }),
   door({ id: "door-fire-90-36x80", what: "steel fire door 36 x 80 in, 90 minutes, with closer and panic bar", leafWidth: 36, leafHeight: 80, depth: 0.122, mass: 88, fireMinutes: 90 }),
-  door({ id: "door-steel-72x84", what: "insulated steel equipment door 72 x 84 in, two leaves", leafWidth: 72, leafHeight: 84, depth: 0.122, mass: 128 }),
+  door({ id: "door-steel-72x84", what: "insulated steel equipment door 72 x 84 in, two leaves", leafWidth: 72, leafHeight: 84, leafCount: 2, depth: 0.122, mass: 128 }),
   door({ id: "door-interior-32x80", what: "interior door 32 x 80 in, hollow core, steel frame", leafWidth: 32, leafHeight: 80, depth: 0.12, mass: 28 }),
   door({ id: "door-interior-36x80", what: "interior door 36 x 80 in, solid core, steel frame", leafWidth: 36, leafHeight: 80, depth: 0.12, mass: 46 }),
   window({ id: "window-fixed-24x36", what: "fixed window 24 x 36 in, double glazed, thermally broken frame", width: 24, height: 36, mass: 21 }),

@@ -15,7 +15,7 @@ export interface BoardEdge {
 }
 
 /** Boards that hang on studs; lining of the cargo door leaves is bonded to them and left out. */
-export function studBoards(fit: Fit, surface: Surface): readonly Part[] {
+function studBoards(fit: Fit, surface: Surface): readonly Part[] {
   const leaf = surface.leafStack?.finished;
   return fit.parts(surface.id, "board").filter(({ depth }) => leaf === undefined || depth.to > leaf + SAME_LENGTH);
 }

@@ -1,14 +1,15 @@
 import type { Surface } from "../../build/surface.ts";
+import { SAME_LENGTH } from "../../geometry/tolerance.ts";
 import { compare } from "../../working/comparison.ts";
 import { given } from "../../working/quantity.ts";
 import type { Finding } from "../check.ts";
-import { LEAST_STAGGER, SEAM_TOLERANCE } from "../limits.ts";
+import { LEAST_STAGGER, LONGEST_OPEN_EDGE, SEAM_TOLERANCE } from "../limits.ts";
 import { spanGap } from "../places.ts";
 import { type BoardEdge, edgesAlongStuds, openLength, supportsOn } from "./boardEdges.ts";
 import { atLeast, type Fit, gapBetween, type Rule } from "./context.ts";
 import { tightest } from "../finding.ts";
 
-/** Every board edge along the studs has a support behind it over its whole height, found from the parts alone. */
+/** Every board edge along the studs has a support behind it along its length, found from the parts alone. */
 export const boardSeams: Rule = (fit) => {
   const out: Finding[] = [];
   let count = 0;
@@ -26,7 +27,7 @@ export const boardSeams: Rule = (fit) => {
     const supports = supportsOn(fit, surface);
     const open = edges
       .map((edge) => ({ edge, length: openLength(edge, supports) }))
-      .filter(({ length }) => length > SEAM_TOLERANCE.value);
+      .filter(({ length }) => length > LONGEST_OPEN_EDGE.value + SAME_LENGTH);
     count += edges.length;
     for (const [layer, found] of byLayer(open)) out.push(unsupported(fit, surface, layer, found));
   }
@@ -83,7 +84,7 @@ function unsupported(fit: Fit, surface: Surface, layer: number, found: readonly 
     verdict: "stop",
     at: `board-seams/${surface.id}/${layer}`,
     about: [...new Set(found.map(({ edge }) => edge.board.id))],
-    comparison: compare(length, "<=", SEAM_TOLERANCE),
+    comparison: compare(length, "<=", LONGEST_OPEN_EDGE, SAME_LENGTH),
   });
 }
 

@@ -30,9 +30,9 @@ export const cargoDoorLining: Rule = (fit) => {
 
 function thickness({ build, make }: Fit, name: string, lining: BuildUp): Finding {
   const { cargoDoors } = build.box;
-  const t = layersOf(name, lining);
-  const has = apply(layersThickness, { t }, { means: "thickness of the cargo doors' lining" });
-  const most = given(cargoDoors.liningDepth, "m", "t_leaf", "greatest thickness behind which the cargo doors close", {
+  const d = layersOf(name, lining);
+  const has = apply(layersThickness, { d }, { means: "thickness of the cargo doors' lining" });
+  const most = given(cargoDoors.liningDepth, "m", "d_leaf", "greatest thickness behind which the cargo doors close", {
     kind: "catalogue", row: `boxes/${build.box.id}`, field: "cargoDoors.liningDepth", source: cargoDoors.source,
   });
   const comparison = compare(has, "<=", most, SAME_LENGTH);
@@ -49,16 +49,16 @@ function layersOf(name: string, { foam, studs, furring, boards }: BuildUp): read
   const path = `buildUps.${name}`;
   const section = (row: string) => {
     const found = catalogue.sections.get(row);
-    return given(found.depth, "m", "t", `depth of ${found.what}`, { kind: "catalogue", row: `sections/${row}`, field: "depth", source: found.source });
+    return given(found.depth, "m", "d", `depth of ${found.what}`, { kind: "catalogue", row: `sections/${row}`, field: "depth", source: found.source });
   };
-  const standOff = studs === undefined ? [] : [given(studs.standOff, "m", "t", "stand-off of the studs", { kind: "job", path: `${path}.studs.standOff` }), section(studs.row)];
+  const standOff = studs === undefined ? [] : [given(studs.standOff, "m", "d", "stand-off of the studs", { kind: "job", path: `${path}.studs.standOff` }), section(studs.row)];
   return [
-    ...(foam === undefined || studs !== undefined ? [] : [given(foam.thickness, "m", "t", "thickness of foam", { kind: "job", path: `${path}.foam.thickness` })]),
+    ...(foam === undefined || studs !== undefined ? [] : [given(foam.thickness, "m", "d", "thickness of foam", { kind: "job", path: `${path}.foam.thickness` })]),
     ...standOff,
     ...(furring === undefined || furring.temporary ? [] : [section(furring.row)]),
     ...boards.map(({ row }) => {
       const board = catalogue.boards.get(row);
-      return given(board.thickness, "m", "t", `thickness of ${board.what}`, { kind: "catalogue", row: `boards/${row}`, field: "thickness", source: board.source });
+      return given(board.thickness, "m", "d", `thickness of ${board.what}`, { kind: "catalogue", row: `boards/${row}`, field: "thickness", source: board.source });
     }),
   ];
 }

@@ -25,6 +25,7 @@ export const foamInStack: Rule = (fit) => {
     }
     out.push(...behindStuds(fit, surface, buildUp), ...onePass(fit, surface, buildUp));
   }
+  out.push(...underFloor(fit));
   const least = tightest(fits);
   if (out.length > 0 || least === undefined) return out;
   const facts = { count: fits.length, surface: least.surface, spare: least.comparison.margin };
@@ -61,9 +62,22 @@ function behindStuds({ make }: Fit, surface: Surface, { studs }: BuildUp): reado
 function onePass({ make }: Fit, surface: Surface, { foam }: BuildUp): readonly Finding[] {
   if (foam === undefined) return [];
   const row = catalogue.foams.get(foam.row);
-  const least = given(row.passThickness.least, "m", "t_pass", `least pass of ${row.what}`, { kind: "catalogue", row: `foams/${row.id}`, field: "passThickness.least", source: row.source });
+  const least = given(row.passThickness.least, "m", "d_pass", `least pass of ${row.what}`, { kind: "catalogue", row: `foams/${row.id}`, field: "passThickness.least", source: row.source });
   const comparison = atLeast(foamOf(surface), least);
   if (comparison.holds) return [];
   const facts = { surface: surface.name, foam: comparison.left.value, least: least.value };
   return [make("foam below one pass", facts, { verdict: "watch", at: `foam-in-stack/${surface.id}/pass`, about: [surface.id], comparison })];
+}
+
+/** Foam under the floor keeps between the cross-members, where forks and chassis do not reach it. */
+function underFloor({ build, make }: Fit): readonly Finding[] {
+  const { foam } = build.job.floor;
+  if (foam === undefined) return [];
+  const { crossMembers, id } = build.box;
+  const thickness = given(foam.thickness, "m", "d_foam", "thickness of foam under the floor", { kind: "job", path: "floor.foam.thickness" });
+  const depth = given(crossMembers.depth, "m", "h_cross", "depth of the cross-members", { kind: "catalogue", row: `boxes/${id}`, field: "crossMembers.depth", source: crossMembers.source });
+  const comparison = compare(thickness, "<=", depth, SAME_LENGTH);
+  if (comparison.holds) return [];
+  const facts = { foam: thickness.value, depth: depth.value };
+  return [make("foam below cross-members", facts, { verdict: "watch", at: "foam-in-stack/floor/depth", about: ["floor"], comparison })];
 }

@@ -6,7 +6,7 @@ const GEOMETRY = source("geometry", "derived");
 /** Distance from one line to another along an axis, m; negative where the second lies before the first. */
 export const clearDistance = defineFormula({
   id: "fit.clearDistance",
-  symbol: "c",
+  symbol: "c_clear",
   means: "clear distance",
   unit: "m",
   text: "x_2 - x_1",
@@ -54,13 +54,13 @@ export const rectangleDistance = defineFormula({
 /** Thickness of layers that lie on each other, m. */
 export const layersThickness = defineFormula({
   id: "fit.layersThickness",
-  symbol: "t_layers",
+  symbol: "d_layers",
   means: "thickness of all layers",
   unit: "m",
-  text: "sum(t)",
-  takes: { t: "m[]" },
+  text: "sum(d)",
+  takes: { d: "m[]" },
   source: GEOMETRY,
-  compute: ({ t }) => t.reduce((sum, one) => sum + one, 0),
+  compute: ({ d }) => d.reduce((sum, one) => sum + one, 0),
 });
 
 /** What is left of a leaf's radius beyond the nearest point of a thing in its way, m; negative where it passes clear. */

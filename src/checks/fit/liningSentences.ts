@@ -35,6 +35,10 @@ export const liningSentences = {
     const [foam, standOff] = say.lengths(f.foam, f.standOff);
     return `Foam on the ${f.surface} is ${foam} thick and the studs stand ${standOff} off the sheet; the gap behind them stays open.`;
   },
+  "foam below cross-members": (f: { foam: number; depth: number }, say) => {
+    const [foam, depth] = say.lengths(f.foam, f.depth);
+    return `Foam under the floor is ${foam} thick and hangs below the cross-members, which are ${depth} deep; forks and chassis will tear it.`;
+  },
   "foam below one pass": (f: { surface: string; foam: number; least: number }, say) => {
     const [foam, least] = say.lengths(f.foam, f.least);
     return `Foam on the ${f.surface} is ${foam} thick; one pass is ${least} at least.`;
@@ -61,12 +65,11 @@ export const liningSentences = {
   "boards side by side": (f: { count: number }) => `No two boards of one layer overlap (${f.count} looked at).`,
 
   "no header room": (f: { opening: string; surface: string }) =>
-    `${f.opening} on the ${f.surface} leaves no room for its header or sill; move it up or down.`,
+    `${f.opening} on the ${f.surface} cuts a track and leaves none to carry its header or sill; move it, or make it lower.`,
   "jamb left out": (f: { opening: string; surface: string }) =>
     `A jamb stud of ${f.opening} on the ${f.surface} finds no room; move the opening along.`,
   "stagger lost": (f: { surface: string; layer: number; at: number }, say) =>
     `Layer ${f.layer} of the ${f.surface} has a seam at ${say.length(f.at)} along that lies over one of the layer behind; no other stud was in reach.`,
   "no seam line": (f: { surface: string; layer: number; at: number }, say) =>
     `Layer ${f.layer} of the ${f.surface} finds no stud for a seam beyond ${say.length(f.at)} along; use a longer board or another pitch.`,
-  "no room for lining": (f: { surface: string }) => `The ${f.surface} has no room left for its lining.`,
 } as const satisfies Sentences;

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { checkWorking } from "../../../test/checkWorking.ts";
-import { type HandPart, handBuild, stud } from "../../../test/handBuilt.ts";
+import { type HandPart, handBuild, partitionAt, stud } from "../../../test/handBuilt.ts";
 import type { Build } from "../../build/build.ts";
 import type { Finding } from "../check.ts";
 import { LEAST_BETWEEN_HOLES, LEAST_STRIP } from "../limits.ts";
@@ -103,19 +103,14 @@ describe("studs", () => {
 });
 
 describe("partitions and cross-members", () => {
-  const wall = (at: string) => ({
-    buildUps: { ...(handBuild().job.buildUps), ...PARTITION },
-    partitions: [{ id: "P1", at, buildUp: "between" }],
-    rooms: [{ id: "R1", what: "Room one" }, { id: "R2", what: "Room two" }],
-  });
   const partitionStud: HandPart = stud("P1", 0.1, { from: 0, to: 2 }, { from: -0.0318, to: 0.0318 });
 
   test("a partition across an opening stops it", () => {
     // The left wall's along starts at the post's inner edge, 150 mm from the outer blind end; the partition's at the inside plane.
     const opening = hole("CE1", "left", 2, 1, 0.15, 0.15);
-    const clash = only(withHoles([opening], [partitionStud], wall("2.15 m")), "openings-and-partitions");
+    const clash = only(withHoles([opening], [partitionStud], partitionAt("2.15 m")), "openings-and-partitions");
     expect(clash).toMatchObject({ verdict: "stop", facts: { opening: "CE1", partition: "P1" } });
-    expect(only(withHoles([opening], [partitionStud], wall("3 m")), "openings-and-partitions").verdict).toBe("pass");
+    expect(only(withHoles([opening], [partitionStud], partitionAt("3 m")), "openings-and-partitions").verdict).toBe("pass");
   });
 
   test("a floor opening is moved off a cross-member, and told where it is wider than the bay", () => {

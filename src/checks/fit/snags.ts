@@ -2,8 +2,11 @@ import type { Snag } from "../../build/build.ts";
 import type { Finding } from "../check.ts";
 import type { Fit, Rule } from "./context.ts";
 
-/** What the build could not be given as asked. */
-export const snags: Rule = (fit) => fit.build.snags.map((snag) => findingOf(fit, snag));
+/** What the build could not be given as asked, each place told once. */
+export const snags: Rule = (fit) => {
+  const told = new Map(fit.build.snags.map((snag) => findingOf(fit, snag)).map((finding) => [finding.id, finding]));
+  return [...told.values()];
+};
 
 function findingOf({ build, make }: Fit, snag: Snag): Finding {
   const surface = build.surfaces.find(({ id }) => id === snag.surface)?.name ?? snag.surface;
@@ -16,8 +19,6 @@ function findingOf({ build, make }: Fit, snag: Snag): Finding {
       return make(snag.kind, { surface, layer: snag.layer, at: snag.seam }, { verdict: "watch", at: `snags/stagger/${snag.surface}/${snag.layer}/${millimetres(snag.seam)}`, about: [snag.surface] });
     case "no seam line":
       return make(snag.kind, { surface, layer: snag.layer, at: snag.from }, { verdict: "stop", at: `snags/seam/${snag.surface}/${snag.layer}/${millimetres(snag.from)}`, about: [snag.surface] });
-    case "no room for lining":
-      return make(snag.kind, { surface }, { verdict: "stop", at: `snags/lining/${snag.surface}`, about: [snag.surface] });
   }
 }
 

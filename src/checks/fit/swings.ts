@@ -14,13 +14,18 @@ import { cornersOf, nearestInSweep, outlineOf, type PlanRect } from "./sector.ts
 
 type Swinging = PlacedOpening & { readonly sweep: Sweep };
 
+/** Every leaf with the opening that it hangs in. */
+function leavesOf({ build }: Fit): readonly Swinging[] {
+  return build.openings.flatMap((placed) => placed.sweeps.map((sweep) => ({ ...placed, sweep })));
+}
+
 /** Leaves open square, and meet no partition, wall or other leaf on the way. */
 export const swings: Rule = (fit) => {
   const { build, make } = fit;
   const missing = build.openings
     .filter(({ opening }) => opening.kind === "personnel door" && opening.swing === undefined)
     .map(({ opening: { id } }) => make("swing not stated", { opening: id }, { verdict: "note", at: `swings/${id}/stated`, about: [id] }));
-  const leaves = build.openings.filter((placed): placed is Swinging => placed.sweep !== undefined);
+  const leaves = leavesOf(fit);
   const troubles = [
     ...leaves.flatMap((leaf) => angleOf(fit, leaf)),
     ...leaves.flatMap((leaf) => partitionsIn(fit, leaf)),
@@ -36,8 +41,7 @@ export const swings: Rule = (fit) => {
 
 /** No item stands in the swing of a leaf. */
 export const swingsAndItems: Rule = (fit) => {
-  const cases = fit.build.openings
-    .filter((placed): placed is Swinging => placed.sweep !== undefined)
+  const cases = leavesOf(fit)
     .flatMap((leaf) =>
       fit.items.flatMap(({ item, box }) => {
         const comparison = shares(leaf.sweep, box) ? reach(leaf, cornersOf(box), item.id) : undefined;

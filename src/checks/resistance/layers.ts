@@ -7,14 +7,17 @@ import { apply } from "../../working/formula.ts";
 import { given, type Quantity } from "../../working/quantity.ts";
 
 /**
- * Resistances of the plain layers of a face, from outside in: sheet or bare floor, foam from the inside plane at its
- * least (over the inner flats of the sheet), boards. Air between foam and boards is left out, which errs low.
+ * Resistances of the plain layers of a face, from outside in: sheet, foam from the inside plane at its least (over the
+ * inner flats of the sheet), boards; under the floor foam, bare floor, floor layers. Air between foam and boards is left
+ * out, which errs low.
  */
 export function layersOf(build: Build, surface: Surface): readonly Quantity<"m2K/W">[] {
   const { job, box } = build;
   if (surface.id === "floor") {
     const from = { kind: "catalogue" as const, row: `boxes/${box.id}`, field: "floor.thickness", source: box.floor.source };
+    const { foam } = job.floor;
     return [
+      ...(foam === undefined ? [] : [sprayed(foam.row, foam.thickness, "under the bare floor", "floor.foam.thickness")]),
       layer(given(box.floor.thickness, "m", "d", "thickness of the bare floor", from), box.floor.material),
       ...job.floor.layers.map(({ row }) => board(row)),
     ];
@@ -28,9 +31,11 @@ export function layersOf(build: Build, surface: Surface): readonly Quantity<"m2K
   ];
 }
 
-/** Foam of a face's own build-up or of the cargo doors' lining. */
-export function foamSpanOf({ stack, leafStack }: Surface): Stack["foam"] {
-  return stack.foam ?? leafStack?.foam;
+/** Least thickness of the foam on a face: of its own build-up, of the cargo doors' lining, or under the floor. */
+export function leastFoam({ job }: Build, { id, stack, leafStack }: Surface): number | undefined {
+  if (id === "floor") return job.floor.foam?.thickness;
+  const span = stack.foam ?? leafStack?.foam;
+  return span === undefined ? undefined : span.to - span.from;
 }
 
 function sheet({ profile }: Surface): readonly Quantity<"m2K/W">[] {
@@ -43,16 +48,16 @@ function stackLayers({ job }: Build, name: string | undefined, stack: Stack | un
   const buildUp: BuildUp | undefined = name === undefined ? undefined : job.buildUps[name];
   if (buildUp === undefined || stack === undefined) return [];
   const { foam } = buildUp;
-  const sprayed =
+  const filled =
     foam === undefined || stack.foam === undefined
       ? []
-      : [
-          layer(
-            given(stack.foam.to - stack.foam.from, "m", "d", `least thickness of foam, over the inner flats, ${surface}`, { kind: "job", path: `buildUps.${String(name)}.foam.thickness` }),
-            catalogue.foams.get(foam.row).material,
-          ),
-        ];
-  return [...sprayed, ...buildUp.boards.map(({ row }) => board(row))];
+      : [sprayed(foam.row, stack.foam.to - stack.foam.from, `over the inner flats, ${surface}`, `buildUps.${String(name)}.foam.thickness`)];
+  return [...filled, ...buildUp.boards.map(({ row }) => board(row))];
+}
+
+function sprayed(row: string, thickness: number, where: string, path: string): Quantity<"m2K/W"> {
+  const d = given(thickness, "m", "d", `least thickness of foam, ${where}`, { kind: "job", path });
+  return layer(d, catalogue.foams.get(row).material);
 }
 
 function board(id: string): Quantity<"m2K/W"> {

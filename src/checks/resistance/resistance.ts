@@ -6,7 +6,7 @@ import { given, type Quantity } from "../../working/quantity.ts";
 import type { Check, Finding } from "../check.ts";
 import { findingMaker, type MakeFinding } from "../finding.ts";
 import { sayIn } from "../say.ts";
-import { foamSpanOf, layersOf } from "./layers.ts";
+import { layersOf, leastFoam } from "./layers.ts";
 import { SENTENCES } from "./sentences.ts";
 
 /** Thermal resistance of each face's plain layers. See docs/checks/resistance.md. */
@@ -15,7 +15,7 @@ export const resistance: Check = {
   asks: "What thermal resistance do the plain layers of each face give in the field between studs?",
   needs: ["faces", "buildUps", "rooms"],
   leavesOut:
-    "studs, posts, rails, frames and openings, which bridge the foam: ISO 6946 does not allow its combined method where metal bridges insulation, so the true value is lower; air between foam and boards; moisture; air leakage; ageing beyond the declared value",
+    "studs, posts, rails, cross-members, frames and openings, which bridge the foam: ISO 6946 does not allow its combined method where metal bridges insulation, so the true value is lower; air between foam and boards; moisture; air leakage; ageing beyond the declared value",
   decides: "the designer of record and the local energy code",
   run(build) {
     const make = findingMaker("resistance", SENTENCES, sayIn(build.job.units));
@@ -37,18 +37,19 @@ function faceFinding(
 ): Finding {
   const flow = FLOWS[surface.id] ?? "horizontal";
   const name = surface.name;
+  const bridges = surface.id === "floor" ? "cross-members" : "studs";
   const R_tot = apply(
     totalResistance,
     { R_si: insideSurfaceResistance(flow), R_layer: layersOf(build, surface), R_se: outsideSurfaceResistance() },
-    { means: `thermal resistance of the ${name} from air to air, between studs` },
+    { means: `thermal resistance of the ${name} from air to air, between ${bridges}` },
   );
-  const U = apply(transmittance, { R_tot }, { means: `thermal transmittance of the ${name}, between studs` });
+  const U = apply(transmittance, { R_tot }, { means: `thermal transmittance of the ${name}, between ${bridges}` });
   const facts = { surface: name, resistance: R_tot.value, transmittance: U.value };
-  const foam = foamSpanOf(surface);
+  const foam = leastFoam(build, surface);
   const body = { at: surface.id, about: [surface.id], working: [U] };
   const mean = meanFoam(build, surface);
   if (foam !== undefined && mean !== undefined) {
-    return make("clear field", { ...facts, foam: foam.to - foam.from, mean: mean.value }, { ...body, verdict: "note", working: [U, mean] });
+    return make("clear field", { ...facts, bridges, foam, mean: mean.value }, { ...body, verdict: "note", working: [U, mean] });
   }
   const bounding = held.filter((room) => bounds(build, surface, room));
   if (bounding.length === 0) return make("clear field without foam", facts, { ...body, verdict: "note" });

@@ -3,8 +3,8 @@ import { capital } from "../say.ts";
 
 /** Every code of this check, its facts in SI, and the sentence made from them. */
 export const SENTENCES = {
-  "clear field": (f: { surface: string; resistance: number; transmittance: number; foam: number; mean: number }, say) =>
-    `${capital(f.surface)}: ${say.resistance(f.resistance)} from air to air in the field between studs, ${say.transmittance(f.transmittance)}, with foam ${say.length(f.foam)} thick at its least and ${say.length(f.mean)} on average. Studs and frame lower the true value.`,
+  "clear field": (f: { surface: string; resistance: number; transmittance: number; bridges: string; foam: number; mean: number }, say) =>
+    `${capital(f.surface)}: ${say.resistance(f.resistance)} from air to air in the field between ${f.bridges}, ${say.transmittance(f.transmittance)}, with foam ${say.length(f.foam)} thick at its least and ${say.length(f.mean)} on average. ${capital(f.bridges)} and frame lower the true value.`,
   "clear field without foam": (f: { surface: string; resistance: number; transmittance: number }, say) =>
     `${capital(f.surface)}: ${say.resistance(f.resistance)} from air to air, ${say.transmittance(f.transmittance)}, without foam.`,
   "bare face": (f: { surface: string; resistance: number; rooms: string; count: number }, say) =>

@@ -1,6 +1,7 @@
 import type { Rect } from "../../geometry/rect.ts";
 import type { DimensionChain, DrawnShape, Layer } from "../drawing.ts";
 import { TEXT } from "../style.ts";
+import { arcReach } from "./arc.ts";
 import { spread } from "./spread.ts";
 import { LINE, oneLine, textBox, textWidth } from "./text.ts";
 import type { DrawnText } from "./text.ts";
@@ -43,20 +44,20 @@ export function boundsOf(shapes: readonly DrawnShape[]): Rect | undefined {
   }));
 }
 
-/** The rectangle around one shape; circles and arcs by their whole circle. */
+/** The rectangle around one shape. */
 export function boxOf(shape: DrawnShape): Rect {
   switch (shape.kind) {
     case "text":
       return textBox(shape);
     case "circle":
-    case "arc":
       return {
         u0: shape.centre.x - shape.radius, u1: shape.centre.x + shape.radius,
         v0: shape.centre.y - shape.radius, v1: shape.centre.y + shape.radius,
       };
     case "line":
+    case "arc":
     case "polyline": {
-      const points = shape.kind === "line" ? [shape.from, shape.to] : shape.points;
+      const points = shape.kind === "line" ? [shape.from, shape.to] : shape.kind === "arc" ? arcReach(shape) : shape.points;
       const xs = points.map((p) => p.x);
       const ys = points.map((p) => p.y);
       return { u0: Math.min(...xs), u1: Math.max(...xs), v0: Math.min(...ys), v1: Math.max(...ys) };
@@ -183,8 +184,8 @@ function label(chain: DimensionChain, scale: number, start: number, end: number,
   const text = oneLine(chain.label);
   const stops = chain.stops.map((stop) => stop * scale);
   if (pen.upright) {
-    pen.along(text, (first(stops) + last(stops)) / 2, end + GAP, "middle", TEXT.small);
-    return end + GAP + TEXT.small * LINE;
+    pen.along(text, (first(stops) + last(stops)) / 2, end + CLEAR, "middle", TEXT.small);
+    return end + CLEAR + TEXT.small * LINE;
   }
   const fromRight = first(stops) > last(stops);
   const beside = fromRight ? first(stops) + 2.8 * MM : first(stops) - 2.8 * MM;

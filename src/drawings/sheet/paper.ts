@@ -18,10 +18,10 @@ const INCH = 0.0254;
 export const STRIP = 27 * MM;
 
 /** A3 (ISO 216), lying, with the margins of ISO 5457: 20 mm to bind at the left, 10 mm elsewhere (from memory). */
-export const A3: Paper = paper("A3", 420 * MM, 297 * MM);
+const A3: Paper = paper("A3", 420 * MM, 297 * MM);
 
 /** 17 by 11 inches, lying (ANSI/ASME Y14.1 size B; from memory). */
-export const ELEVEN_BY_SEVENTEEN: Paper = paper("11 × 17 in", 17 * INCH, 11 * INCH);
+const ELEVEN_BY_SEVENTEEN: Paper = paper("11 × 17 in", 17 * INCH, 11 * INCH);
 
 /** The paper that a shop has at hand. */
 export function paperFor(units: System, basis: "US" | "Canada" | "Europe"): Paper {

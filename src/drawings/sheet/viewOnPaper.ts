@@ -44,7 +44,7 @@ export function moved(shape: DrawnShape, by: Vec2): DrawnShape {
 }
 
 /** A shape at another size; texts keep their height. */
-export function toPaper(shape: DrawnShape, scale: number): DrawnShape {
+function toPaper(shape: DrawnShape, scale: number): DrawnShape {
   return mapped(shape, (p) => ({ x: p.x * scale, y: p.y * scale }), scale);
 }
 

@@ -40,7 +40,7 @@ export function runningFrom(place: Place, origin: number, at: readonly number[],
 }
 
 /** Positions without those that repeat the one before. */
-export function distinct(at: readonly number[]): readonly number[] {
+function distinct(at: readonly number[]): readonly number[] {
   return at.filter((stop, index) => index === 0 || Math.abs(stop - (at[index - 1] as number)) > SAME_STOP);
 }
 

@@ -1,5 +1,6 @@
 import { catalogue } from "../../catalogue/catalogue.ts";
 import type { Build } from "../../build/build.ts";
+import type { Part } from "../../build/part.ts";
 import type { Span, Stack, Surface } from "../../build/surface.ts";
 import type { SectionRow } from "../../catalogue/rows.ts";
 import { wavePoints } from "../../geometry/trapezoid.ts";
@@ -35,7 +36,7 @@ interface Kind {
 const USUAL_WIDTH = 0.6;
 const BESIDE_STUDS = 0.1;
 
-/** A section through each different build-up, true to scale, skin at the top and room at the foot. */
+/** A section through each different build-up, true to scale, skin at the top and room at the foot; floors with the room at the top. */
 export function details(build: Build): readonly Detail[] {
   return kindsOf(build).map((kind, index) => detail(build, kind, `B${index + 1}`));
 }
@@ -70,14 +71,15 @@ function detail(build: Build, kind: Kind, name: string): Detail {
   const { surface, stack, buildUp } = kind;
   const { units } = build.job;
   const layers = layersOf(build, kind);
+  const drawn = kind.floor ? layers.map((layer) => ({ ...layer, span: { from: -layer.span.to, to: -layer.span.from } })) : layers;
   const width = buildUp?.studs === undefined ? USUAL_WIDTH : buildUp.studs.pitch + 2 * BESIDE_STUDS;
   const shapes = [
     ...sheetShapes(surface, stack, width, buildUp),
-    ...layers.flatMap((layer) => layerShapes(layer, width, buildUp)),
-    ...layers.flatMap(({ span }, index) => number(index + 1, -(span.from + span.to) / 2)),
-    ...[0, width].map((x) => breakLine(x, layers)),
+    ...drawn.flatMap((layer) => layerShapes(layer, width, buildUp, layers[0]?.kind === "skin")),
+    ...drawn.flatMap(({ span }, index) => number(index + 1, -(span.from + span.to) / 2)),
+    ...[0, width].map((x) => breakLine(x, drawn)),
   ];
-  const edges = [...new Set(layers.flatMap(({ span }) => [-span.from, -span.to]))].sort((a, b) => a - b);
+  const edges = [...new Set(drawn.flatMap(({ span }) => [-span.from, -span.to]))].sort((a, b) => a - b);
   const title = `${name}: ${capital(kind.names.join(", "))}, ${surface.inward.z === 0 ? "level section" : "section along the box"}`;
   const view = viewOf(`detail-${name}`, title, shapes, [
     chain({ direction: "up", side: "right", row: 1 }, edges, units),
@@ -102,6 +104,7 @@ function layersOf(build: Build, { surface, stack, buildUp, floor }: Kind): reado
   const board = (row: string | undefined): string => (row === undefined ? "board" : catalogue.boards.get(row).what);
   const near = (floor ? build.job.floor.layers : (buildUp?.boards ?? [])).map(({ row }) => row);
   const boards = stack.boards.map((span, index): Layer => ({ what: board(near[index]), span, kind: "boards" }));
+  if (floor) return [...belowFloor(build), ...boards];
   const studs: readonly Layer[] =
     stack.studs === undefined || buildUp?.studs === undefined
       ? []
@@ -127,6 +130,16 @@ function layersOf(build: Build, { surface, stack, buildUp, floor }: Kind): reado
   return [...skin, ...foam, ...studs, ...furring, ...boards];
 }
 
+/** Foam under the bare floor, and the bare floor itself. */
+function belowFloor(build: Build): readonly Layer[] {
+  const part = (role: Part["role"]): Part | undefined => build.parts.find((each) => each.surface === "floor" && each.role === role);
+  const [foam, bare] = [part("foam"), part("bare floor")];
+  return [
+    ...(foam === undefined ? [] : [{ what: foam.what, span: foam.depth, kind: "foam" as const }]),
+    ...(bare === undefined ? [] : [{ what: bare.what, span: bare.depth, kind: "boards" as const }]),
+  ];
+}
+
 /** The sheet in its true profile and thickness, and the foam that fills its troughs. */
 function sheetShapes(surface: Surface, stack: Stack, width: number, buildUp: BuildUp | undefined): readonly DrawnShape[] {
   const { profile } = surface;
@@ -141,13 +154,13 @@ function sheetShapes(surface: Surface, stack: Stack, width: number, buildUp: Bui
   ];
 }
 
-function layerShapes({ span, kind }: Layer, width: number, buildUp: BuildUp | undefined): readonly DrawnShape[] {
+function layerShapes({ span, kind }: Layer, width: number, buildUp: BuildUp | undefined, onSheet: boolean): readonly DrawnShape[] {
   const band = { u0: 0, u1: width, v0: -span.to, v1: -span.from };
   switch (kind) {
     case "skin":
       return [];
     case "foam":
-      return span.from === 0 ? [] : [box("foam", band, undefined, { filled: true })];
+      return onSheet && span.from === 0 ? [] : [box("foam", band, undefined, { filled: true })];
     case "furring":
     case "boards":
       return [box(kind, band, undefined, { filled: true })];

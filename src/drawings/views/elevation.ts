@@ -71,14 +71,16 @@ export function openingLabel({ clear, hole, opening }: PlacedOpening, map: Map2)
   return words("openings", map((clear.u0 + clear.u1) / 2, small ? hole.v1 + 0.08 : (clear.v0 + clear.v1) / 2), opening.id);
 }
 
-/** Two lines that meet at the hinge side: full where the leaf opens toward the viewer, dashed where away. */
-function swingSeen({ clear, opening }: PlacedOpening, map: Map2, fromOutside: boolean): readonly DrawnShape[] {
-  const { swing } = opening;
-  if (swing === undefined) return [];
-  const [hinge, lock] = swing.hinge === "left" ? [clear.u0, clear.u1] : [clear.u1, clear.u0];
-  const at = map(hinge, (clear.v0 + clear.v1) / 2);
-  const layer = (swing.opens === "out") === fromOutside ? "articles" : "swing";
-  return [stroke(layer, map(lock, clear.v0), at), stroke(layer, map(lock, clear.v1), at)];
+/** For each leaf two lines that meet at its hinge side: full where it opens toward the viewer, dashed where away. */
+function swingSeen({ clear, opening, surface, sweeps }: PlacedOpening, map: Map2, fromOutside: boolean): readonly DrawnShape[] {
+  const layer = (opening.swing?.opens === "out") === fromOutside ? "articles" : "swing";
+  return sweeps.flatMap(({ hinge, radius }) => {
+    const { along, origin } = surface;
+    const u = (hinge.x - origin.x) * along.x + (hinge.y - origin.y) * along.y;
+    const lock = u < (clear.u0 + clear.u1) / 2 ? u + radius : u - radius;
+    const at = map(u, (clear.v0 + clear.v1) / 2);
+    return [stroke(layer, map(lock, clear.v0), at), stroke(layer, map(lock, clear.v1), at)];
+  });
 }
 
 /** Posts, rails and corner fittings that reach to the outer plane of the face, wherever they were listed. */

@@ -32,12 +32,13 @@ function titleOf(surface: Surface, side: Side, what: string): string {
   return surface.id === "floor" ? `Floor, ${what}, seen from above` : `${capital(surface.name)}, ${what}, seen from inside`;
 }
 
-/** Studs, tracks, headers, furring and openings of a face from inside. */
-export function framingView(build: Build, surface: Surface): View {
+/** Studs, tracks, headers, furring and openings of a face from inside; undefined where it has none of them. */
+export function framingView(build: Build, surface: Surface): View | undefined {
   const side: Side = surface.kind === "partition" ? "door side" : "inside";
   const map = mapOf(surface, side);
   const parts = build.parts.filter((part) => part.surface === surface.id && isFraming(part));
   const openings = openingsOn(build, surface);
+  if (parts.length === 0 && openings.length === 0) return undefined;
   const { units } = build.job;
   const shapes = [
     ...datumLines(surface, map),
@@ -126,14 +127,14 @@ function boardSize(part: Part, openings: readonly Rect[], map: Map2, units: Buil
     const within = spot.u0 > seen.u0 && spot.u1 < seen.u1 && spot.v0 > seen.v0 && spot.v1 < seen.v1;
     return within && !openings.some((opening) => overlaps(opening, spot));
   });
-  const { u, v } = free ?? (spots[0] as { u: number; v: number });
-  return [words("text", map(u, v), text, TEXT.small, upright)];
+  const at = free ?? { u: (seen.u0 + seen.u1) / 2, v: (seen.v0 + seen.v1) / 2 };
+  return [words("text", map(at.u, at.v), text, TEXT.small, upright)];
 }
 
 /** About what a letter takes on a board at the usual scales, metres. */
 const LETTER = 0.066;
 /** Where on a board its size is tried, as shares of its sides, the middle first. */
-const SHARES = [0.5, 0.25, 0.75, 0.15, 0.85];
+const SHARES = [0.5, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88];
 
 /** Inner edges of posts, bare floor and top rail, from which places are measured. */
 function datumLines(surface: Surface, map: Map2): readonly DrawnShape[] {

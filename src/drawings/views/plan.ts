@@ -1,4 +1,4 @@
-import type { Build, PlacedOpening } from "../../build/build.ts";
+import type { Build, PlacedOpening, Sweep } from "../../build/build.ts";
 import { surfaceOf } from "../../build/build.ts";
 import type { Surface } from "../../build/surface.ts";
 import { toWorld } from "../../build/surface.ts";
@@ -46,7 +46,7 @@ export function planView(build: Build, marks: readonly { readonly axis: "x" | "y
 
 /** An opening in its wall, with its leaf and the sector that the leaf sweeps; dashed where the cut passes above or below. */
 function openingInPlan(placed: PlacedOpening, cutAt: number): readonly DrawnShape[] {
-  const { surface, clear, opening, sweep } = placed;
+  const { surface, clear, opening, sweeps } = placed;
   if (surface.inward.z !== 0) {
     const label = { x: surface.origin.x + (clear.u0 + clear.u1) / 2, y: surface.origin.y + (clear.v0 + clear.v1) / 2 };
     const at = { u0: clear.u0 + surface.origin.x, u1: clear.u1 + surface.origin.x, v0: clear.v0 + surface.origin.y, v1: clear.v1 + surface.origin.y };
@@ -61,18 +61,17 @@ function openingInPlan(placed: PlacedOpening, cutAt: number): readonly DrawnShap
   return [
     stroke("openings", at(clear.u0, outer), at(clear.u0, inner), !cut),
     stroke("openings", at(clear.u1, outer), at(clear.u1, inner), !cut),
-    ...(sweep === undefined
+    ...(sweeps.length === 0
       ? [stroke("openings", at(clear.u0, (outer * 2 + inner) / 3), at(clear.u1, (outer * 2 + inner) / 3), !cut)]
-      : leafInPlan(placed)),
+      : sweeps.flatMap((sweep) => leafInPlan(sweep, at(middle, sweep.inside ? inner : outer)))),
     words("openings", at(middle, side), opening.id),
   ];
 }
 
-function leafInPlan({ sweep, surface, opening }: PlacedOpening): readonly DrawnShape[] {
-  if (sweep === undefined) return [];
-  const sign = opening.swing?.hinge === "left" ? 1 : -1;
-  const closed = Math.atan2(surface.along.y * sign, surface.along.x * sign);
-  const open = Math.abs(sweep.from - closed) < 1e-9 ? sweep.to : sweep.from;
+/** The leaf stands open: at the end of its sweep that turns away from the middle of the opening. */
+function leafInPlan(sweep: Sweep, middle: Vec2): readonly DrawnShape[] {
+  const shut = Math.atan2(middle.y - sweep.hinge.y, middle.x - sweep.hinge.x);
+  const open = Math.cos(sweep.from - shut) < Math.cos(sweep.to - shut) ? sweep.from : sweep.to;
   const centre = flat(sweep.hinge);
   const tip = { x: centre.x + sweep.radius * Math.cos(open), y: centre.y + sweep.radius * Math.sin(open) };
   return [

@@ -37,7 +37,7 @@ export function crossSection(build: Build, at: number, name: string): View {
     ...beyond.flatMap((placed) => openingBeyond(placed, fromDoors)),
     ...itemsBeyond(build, fromDoors, (p) => (p.x > room.x.from ? at - p.x : -1)),
     ...cutParts(build.parts, surfacesOf(build), "x", at, fromDoors),
-    ...roomLabel(room.name, { x: (room.y.from + room.y.to) / 2, y: room.z.to - (room.z.to - room.z.from) * 0.07 }),
+    roomLabel(room.name, (room.y.from + room.y.to) / 2, bottom),
     groundLine(0, width, bottom),
   ];
   return viewOf("section-across", `Section ${name}–${name}, across the box, looking to the blind end`, shapes, [
@@ -63,9 +63,7 @@ export function longSection(build: Build, at: number, name: string, toward: "lef
     ...beyond.flatMap((placed) => openingBeyond(placed, project)),
     ...itemsBeyond(build, project, near),
     ...cutParts(build.parts, surfacesOf(build), "y", at, project),
-    ...build.rooms.flatMap((room) =>
-      roomLabel(room.name, { x: x((room.x.from + room.x.to) / 2), y: room.z.to - (room.z.to - room.z.from) * 0.07 }),
-    ),
+    ...build.rooms.map((room) => roomLabel(room.name, x((room.x.from + room.x.to) / 2), bottom)),
     groundLine(x(0), x(length), bottom),
   ];
   const rooms = [0, ...build.rooms.flatMap((room) => [room.x.from, room.x.to]), length];
@@ -124,8 +122,9 @@ function itemsBeyond(build: Build, project: Project, distance: (middle: Vec3) =>
   });
 }
 
-function roomLabel(name: string, at: Vec2): readonly DrawnShape[] {
-  return [words("text", at, name, TEXT.label)];
+/** The room's name under the box, where it hides nothing. */
+function roomLabel(name: string, x: number, bottom: number): DrawnShape {
+  return words("text", { x, y: bottom - 0.2 }, name, TEXT.label);
 }
 
 /** The underside of the box's frame, on which it stands. */

@@ -2,6 +2,7 @@ import type { Polygon } from "../../geometry/polygon.ts";
 import type { Rect } from "../../geometry/rect.ts";
 import type { Vec2 } from "../../geometry/vector.ts";
 import type { DimensionChain, DrawnShape, Layer, View } from "../drawing.ts";
+import { arcReach } from "../sheet/arc.ts";
 import { TEXT } from "../style.ts";
 
 /** How u and v of a surface come to lie in a view. */
@@ -74,15 +75,4 @@ function cornersOf(shape: DrawnShape): readonly Vec2[] {
     case "text":
       return [];
   }
-}
-
-/** Ends of an arc and its utmost points between them. */
-function arcReach(arc: Extract<DrawnShape, { kind: "arc" }>): readonly Vec2[] {
-  const quarter = Math.PI / 2;
-  const turns = [arc.from, arc.to];
-  for (let k = Math.ceil(arc.from / quarter); k * quarter < arc.to; k += 1) turns.push(k * quarter);
-  return turns.map((turn) => ({
-    x: arc.centre.x + arc.radius * Math.cos(turn),
-    y: arc.centre.y + arc.radius * Math.sin(turn),
-  }));
 }

@@ -1,5 +1,4 @@
-import type { Check, Finding, Verdict } from "../../checks/check.ts";
-import { CHECKS } from "../../checks/checks.ts";
+import { type Check, CHECKS, type Finding, type Verdict } from "../../checks/checks.ts";
 import type { JsonValue } from "../../job/file.ts";
 import { sourceText } from "../../working/source.ts";
 import type { Paper } from "../paper.ts";

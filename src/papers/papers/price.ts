@@ -87,16 +87,16 @@ const TEMPLATE = String.raw`
       list(..data.missing.map(m => [#m.what: #m.wanted]))
     })
   }
+  block(breakable: false, above: 18pt, {
+    heading(level: 2, outlined: false)[From cost to price]
+    block(width: 60%, listing((1fr, auto), (left, right), ([], [#data.currency]),
+      data.totals.map(t => if t.strong { (text(weight: 600, t.title), text(weight: 600, t.amount)) } else { (t.title, t.amount) })))
+  })
   for group in data.groups {
     heading(level: 2, outlined: false, group.title)
     listing((1fr, auto, auto, auto, auto), (left, right, left, right, right),
       ("What", "Count", "Per", "Rate", "Amount"),
       (..group.rows, (text(weight: 600)[Together], [], [], [], text(weight: 600, group.sum))))
   }
-  block(breakable: false, above: 18pt, {
-    heading(level: 2, outlined: false)[From cost to price]
-    block(width: 60%, listing((1fr, auto), (left, right), ([], [#data.currency]),
-      data.totals.map(t => if t.strong { (text(weight: 600, t.title), text(weight: 600, t.amount)) } else { (t.title, t.amount) })))
-  })
 }
 `;

@@ -1,6 +1,5 @@
 import type { Build } from "../../build/build.ts";
-import type { Finding } from "../../checks/check.ts";
-import { CHECKS } from "../../checks/checks.ts";
+import { CHECKS, type Finding } from "../../checks/checks.ts";
 import type { Comparison } from "../../working/comparison.ts";
 import { workingJson } from "../../working/json.ts";
 import type { Quantity } from "../../working/quantity.ts";

@@ -1,10 +1,10 @@
-import type { Finding } from "../../checks/check.ts";
+import type { Finding } from "../../checks/checks.ts";
 import { greatestGrossOf } from "../../build/build.ts";
 import type { JsonValue } from "../../job/file.ts";
 import type { Paper } from "../paper.ts";
-import type { Results } from "../results.ts";
+import type { Headline, Results } from "../results.ts";
 import { formatQuantity } from "../../units/format.ts";
-import { massText, moneyText, sizeText } from "../write.ts";
+import { counted, massText, moneyText, sizeText } from "../write.ts";
 
 /** First page: the numbers that decide, what stops the job, what is built and where. */
 export const summary: Paper = {
@@ -41,34 +41,38 @@ interface Tile {
 function tilesOf({ job, build, headline }: Results): readonly Tile[] {
   const { stops, watches, passes, notes, mass, priceCents, currency, missingPrices, deliveryDay, daysToSpare } = headline;
   return [
-    { label: "Stops", value: String(stops), beside: `${watches} watches, ${passes} passes, ${notes} notes` },
+    { label: "Stops", value: String(stops), beside: countsText({ watches, passes, notes }) },
     { label: "Mass, finished", value: massText(mass, job.units), beside: `of ${massText(greatestGrossOf(build), job.units)} greatest gross` },
     {
       label: "Price with tax",
       value: moneyText(priceCents, currency),
-      beside: missingPrices === 0 ? "every line priced" : `not complete: ${missingPrices} prices missing`,
+      beside: missingPrices === 0 ? "every line priced" : `not complete: ${counted(missingPrices, "price", "prices")} missing`,
     },
     { label: "Delivery", value: deliveryDay, beside: spareText(daysToSpare) },
   ];
 }
 
+function countsText({ watches, passes, notes }: Pick<Headline, "watches" | "passes" | "notes">): string {
+  return [counted(watches, "watch", "watches"), counted(passes, "pass", "passes"), counted(notes, "note", "notes")].join(", ");
+}
+
 function spareText(days: number | undefined): string {
   if (days === undefined) return "no due day set";
   if (days === 0) return "on the due day";
-  return days > 0 ? `${days} days before it is due` : `${-days} days late`;
+  return days > 0 ? `${counted(days, "day", "days")} before it is due` : `${counted(-days, "day", "days")} late`;
 }
 
 function siteRows({ job }: Results): JsonValue {
   const { site, units } = job;
-  const quantity = (kind: "temperature" | "pressure" | "speed", value: number | undefined): string =>
-    value === undefined ? "not given" : formatQuantity(kind, value, units);
+  const quantity = (kind: "temperature" | "pressure" | "speed", value: number | undefined, unit?: string): string =>
+    value === undefined ? "not given" : formatQuantity(kind, value, units, unit === undefined ? {} : { unit });
   return [
     ["Place", site.place],
     ["Above sea", formatQuantity("length", site.elevation, units, { unit: units === "metric" ? "m" : "ft", digits: 4 })],
     ["Winter design", quantity("temperature", site.winterDesign)],
     ["Summer design", quantity("temperature", site.summerDesign.dryBulb)],
     ["Ground snow", quantity("pressure", site.groundSnow)],
-    ["Wind", quantity("speed", site.wind)],
+    ["Wind", quantity("speed", site.wind, units === "metric" ? "m/s" : "mph")],
     ["Surroundings", site.surroundings],
   ];
 }
@@ -122,6 +126,8 @@ const TEMPLATE = String.raw`
     list(..data.notes)
   }
   heading(level: 2, outlined: false, "Contents")
+  set text(size: 8.6pt)
+  show outline.entry: set block(above: 0.5em)
   columns(2, gutter: 8mm, outline(title: none, depth: 2, indent: 4mm))
 }
 `;

@@ -1,26 +1,28 @@
 import { type Build, tareOf } from "../../build/build.ts";
 import { isBoxPart, type Part } from "../../build/part.ts";
 import { catalogue } from "../../catalogue/catalogue.ts";
-import { given } from "../../working/quantity.ts";
+import { given, type Given } from "../../working/quantity.ts";
 import type { TakeoffLine } from "../takeoff.ts";
 import { byKey, firstOf, piecesOf } from "./partQuantities.ts";
 
 /** The box as bought: one line for all of its parts. */
 export function boxLine(build: Build): TakeoffLine {
-  const net = given(tareOf(build), "kg", "m", "tare of the box", {
-    kind: "job",
-    path: build.job.box.tare === undefined ? "box.row" : "box.tare",
-  });
+  const { id, mass } = build.box;
+  const from: Given =
+    build.job.box.tare === undefined
+      ? { kind: "catalogue", row: `boxes ${id}`, field: "tare", source: mass.source }
+      : { kind: "job", path: "box.tare" };
+  const net = given(tareOf(build), "kg", "m", "tare of the box", from);
   const count = given(1, "1", "n_buy", "boxes", { kind: "job", path: "box" });
   return {
-    id: `boxes/${build.box.id}`,
+    id: `boxes/${id}`,
     group: "box",
     what: `${build.box.what}, ${build.job.box.condition}`,
-    row: { table: "boxes", id: build.box.id },
+    row: { table: "boxes", id },
     net,
     also: [],
     buy: { count, unit: "box", each: "one" },
-    parts: build.parts.filter(isBoxPart).map(({ id }) => id),
+    parts: build.parts.filter(isBoxPart).map((part) => part.id),
   };
 }
 
