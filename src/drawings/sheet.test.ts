@@ -75,6 +75,23 @@ describe.for(CASES)("sheets of the $name in $units units", ({ file }) => {
   });
 });
 
+test("sixty openings on one wall and a hundred and twenty items in one place still make readable sheets", () => {
+  const openings = Array.from({ length: 60 }, (_, index) => ({
+    id: `SV${index + 1}`, kind: "pipe sleeve", face: "left",
+    at: { along: `${150 + index * 191} mm`, up: `${100 + ((index * 37) % 60) * 41} mm` }, size: { width: "90 mm", height: "90 mm" },
+  }));
+  const items = Array.from({ length: 120 }, (_, index) => ({ ...laboratory.items[0], id: `IT${index + 1}`, what: `${"long words ".repeat(8)}${index}` }));
+  const notes = Array.from({ length: 60 }, (_, index) => `${index} ${"unbroken".repeat(100)}`);
+  for (const units of ["metric", "imperial"]) {
+    const build = buildOf({ ...laboratory, units, openings, items, notes });
+    for (const sheet of layOut(build.job, draw(build))) {
+      const boxes = sheet.shapes.flatMap((shape) => (shape.kind === "text" ? [textBox(shape)] : []));
+      expect(boxes.some((a, index) => boxes.slice(index + 1).some((b) => overlaps(a, b)))).toBe(false);
+      expect(sheet.shapes.every((shape) => within(boxOf(shape), grow(sheet.frame, 1e-9)))).toBe(true);
+    }
+  }
+});
+
 test("A3 is 420 by 297 mm (ISO 216), 11 by 17 inches for a US job in imperial units", () => {
   const sizes = (file: unknown): readonly (readonly [number, number])[] => {
     const build = buildOf(file);

@@ -4,7 +4,7 @@ import { rectWidth } from "../geometry/rect.ts";
 import type { Job } from "../job/job.ts";
 import type { Drawing } from "./drawing.ts";
 import type { LaidSheet } from "./sheet/laidSheet.ts";
-import { paperFor, ratiosFor } from "./sheet/paper.ts";
+import { papersFor, ratiosFor } from "./sheet/paper.ts";
 import type { Paper } from "./sheet/paper.ts";
 import { column, fits, shelve } from "./sheet/shelves.ts";
 import type { Block, PlacedBlock } from "./sheet/shelves.ts";
@@ -39,15 +39,14 @@ export function sheets(build: Build, drawings: readonly Drawing[]): readonly She
 /**
  * Lays drawings out on paper at the largest usual scale at which all of their views, dimensions and tables fit; over
  * further sheets where that lets the scale be twice as large.
- * Throws RangeError where a view fits no sheet at the smallest usual scale.
+ * A drawing that fits no usual sheet has a larger one. Throws RangeError where even the largest is too small.
  */
 export function layOut(job: Job, drawings: readonly Drawing[]): readonly LaidSheet[] {
-  const paper = paperFor(job.units, job.codes.basis);
   const pages = drawings.flatMap((drawing) => {
-    const { ratio, pages } = arrange(drawing, job, paper);
-    return pages.map((blocks, page) => ({ drawing, ratio, blocks, page, of: pages.length }));
+    const { ratio, paper, pages } = arrange(drawing, job);
+    return pages.map((blocks, page) => ({ drawing, ratio, paper, blocks, page, of: pages.length }));
   });
-  return pages.map(({ drawing, ratio, blocks, page, of }, index) => {
+  return pages.map(({ drawing, ratio, paper, blocks, page, of }, index) => {
     const facts = { ratio, sheet: index + 1, sheets: pages.length };
     const number = of === 1 ? drawing.number : `${drawing.number}.${page + 1}`;
     const { width, height, frame } = paper;
@@ -59,28 +58,38 @@ export function layOut(job: Job, drawings: readonly Drawing[]): readonly LaidShe
 
 /** The scale 1 : ratio that a drawing is laid out at on its paper; undefined where it has no views. */
 export function ratioOf(drawing: Drawing, job: Job): number | undefined {
-  return arrange(drawing, job, paperFor(job.units, job.codes.basis)).ratio;
+  return arrange(drawing, job).ratio;
 }
 
 interface Arrangement {
+  readonly paper: Paper;
   readonly ratio: number | undefined;
   readonly pages: readonly (readonly PlacedBlock[])[];
 }
 
-function arrange(drawing: Drawing, job: Job, paper: Paper): Arrangement {
+/** On the first paper of the shop's that takes the drawing. */
+function arrange(drawing: Drawing, job: Job): Arrangement {
+  for (const paper of papersFor(job.units, job.codes.basis)) {
+    const arrangement = arrangeOn(paper, drawing, job);
+    if (arrangement !== undefined) return arrangement;
+  }
+  throw new RangeError(`drawing ${drawing.number} fits no paper`);
+}
+
+function arrangeOn(paper: Paper, drawing: Drawing, job: Job): Arrangement | undefined {
   const tables = wideTables(drawing, paper.area);
-  if (drawing.views.length === 0) return { ratio: undefined, pages: shelve(tables, paper.area) };
+  if (!tables.every((table) => fits(table, paper.area))) return undefined;
+  if (drawing.views.length === 0) return { paper, ratio: undefined, pages: shelve(tables, paper.area) };
   let best: { readonly worth: number; readonly arrangement: Arrangement } | undefined;
   for (const ratio of ratiosFor(job.units)) {
     const views = drawing.views.map((view) => viewOnPaper(view, ratio));
     if (!views.every((view) => fits(view, paper.area))) continue;
     const pages = fewest([shelve([...views, ...tables], paper.area), ...besideTables(views, drawing, paper.area)]);
     const worth = ratio * pages.length ** MORE_SHEETS;
-    if (best === undefined || worth < best.worth) best = { worth, arrangement: { ratio, pages } };
+    if (best === undefined || worth < best.worth) best = { worth, arrangement: { paper, ratio, pages } };
     if (pages.length === 1) break;
   }
-  if (best === undefined) throw new RangeError(`drawing ${drawing.number} fits no sheet of ${paper.name}`);
-  return best.arrangement;
+  return best?.arrangement;
 }
 
 /** Pages with the tables in a column at the right of the first one, for each width of column that leaves room for the views. */

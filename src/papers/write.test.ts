@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { amountText, clockText, counted, currencyOf, groupedMoney, hoursText, massText, moneyText, plainMoney } from "./write.ts";
+import { amountText, clockText, counted, currencyOf, groupedMoney, hoursText, liquidText, massText, moneyText, plainMoney } from "./write.ts";
 
 it.each<[number, string, string]>([
   [0, "0.00", "0.00"],
@@ -17,6 +17,8 @@ it("writes amounts in the units of the job", () => {
   expect(amountText({ value: 3.048, unit: "m" }, "imperial")).toBe("10 ft");
   expect(amountText({ value: 0.09290304, unit: "m2" }, "imperial")).toBe("1 ft²");
   expect(amountText({ value: 12, unit: "1" }, "imperial")).toBe("12");
+  expect(liquidText(0.0189, "metric")).toBe("18.9 L");
+  expect(liquidText(0.003785411784, "imperial")).toBe("1 US gal");
   expect(massText(3899.6, "metric")).toBe("3,900 kg");
   expect(massText(453.59237, "imperial")).toBe("1,000 lb");
 });

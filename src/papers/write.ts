@@ -18,6 +18,11 @@ export function amountText({ value, unit }: Pick<Quantity, "value" | "unit">, sy
   return formatQuantity(kind, value, system, { unit: system === "metric" ? metric : imperial, digits });
 }
 
+/** A volume of liquid, as it is sold. */
+export function liquidText(cubicMetres: number, system: System): string {
+  return formatQuantity("volume", cubicMetres, system, { unit: system === "metric" ? "L" : "US gal", digits: 3 });
+}
+
 /** A mass in whole kilograms or pounds. */
 export function massText(kilograms: number, system: System): string {
   return formatQuantity("mass", kilograms, system, { unit: system === "metric" ? "kg" : "lb", digits: 1 });

@@ -7,7 +7,7 @@ import { tightest } from "../finding.ts";
 import { AXES, type Axis, spanGap, type WorldBox } from "../places.ts";
 import { atLeast, distance, type Fit, line, type PlacedItem, type Rule } from "./context.ts";
 import { roomOf } from "./itemsInRooms.ts";
-import { TOWARD } from "./sides.ts";
+import { faceName, TOWARD } from "./sides.ts";
 
 /** The clear space that an item asks for is free of other items and lies within its room. */
 export const clearSpaces: Rule = (fit) => {
@@ -71,7 +71,7 @@ function freeSpace(fit: Fit, { item, box }: PlacedItem, { axis, end, needs, fiel
     .filter((other) => other.item !== item && isAhead(box, other.box, axis, sign))
     .map((other) => ({ name: other.item.id, about: [other.item.id], at: other.box[axis][end === "to" ? "from" : "to"] }));
   const room = roomOf(fit, box);
-  const wall = room === undefined ? [] : [{ name: wallName(room.name, axis, end), about: [], at: room[axis][end] }];
+  const wall = room === undefined ? [] : [{ name: faceName(room.name, axis, end), about: [], at: room[axis][end] }];
   const first = [...ahead, ...wall].sort((a, b) => sign * (a.at - b.at))[0];
   if (first === undefined) throw new RangeError("a build without rooms has no clear spaces");
   const stop = line(first.at, first.name, `face toward ${item.id}`);
@@ -85,10 +85,6 @@ function isAhead(box: WorldBox, other: WorldBox, axis: Axis, sign: number): bool
   const beside = AXES.filter((one) => one !== axis).some((one) => spanGap(box[one], other[one]) > -SAME_LENGTH);
   const middle = (one: WorldBox): number => (one[axis].from + one[axis].to) / 2;
   return !beside && sign * (middle(other) - middle(box)) > 0;
-}
-
-function wallName(room: string, axis: Axis, end: "from" | "to"): string {
-  return axis === "z" ? `the ceiling of ${room}` : `the wall of ${room} ${TOWARD[axis][end]}`;
 }
 
 function wanted({ build }: Fit, item: Item, needs: number, field: string, words: string): Quantity<"m"> {

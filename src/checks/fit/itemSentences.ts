@@ -3,10 +3,10 @@ import { capital, every } from "../say.ts";
 
 /** What is said of fit-out items, door swings and rooms. */
 export const itemSentences = {
-  "item outside room": (f: { item: string; room: string; over: number; side: string }, say) =>
-    `${f.item} runs ${say.amount(f.over)} past the finished face of ${f.room} ${f.side}.`,
-  "items in rooms": (f: { count: number; item: string; margin: number; side: string }, say) =>
-    `${capital(every(f.count, "the item", "items"))} ${f.count === 1 ? "stands" : "stand"} within finished walls and under the ceiling; closest is ${f.item} with ${say.length(f.margin)} left ${f.side}.`,
+  "item outside room": (f: { item: string; room: string; over: number; face: string }, say) =>
+    `${f.item} runs ${say.amount(f.over)} past ${f.face}.`,
+  "items in rooms": (f: { count: number; item: string; margin: number; face: string }, say) =>
+    `${capital(every(f.count, "the item", "items"))} ${f.count === 1 ? "stands" : "stand"} within finished walls and under the ceiling; closest is ${f.item}, ${say.length(f.margin)} from ${f.face}.`,
   "item on the outside": (f: { item: string }) => `${f.item} stands outside the box; its place there is not checked.`,
 
   "items overlap": (f: { one: string; other: string; over: number }, say) =>

@@ -44,15 +44,15 @@ describe("items in rooms", () => {
       { seed: 20264, numRuns: 100 },
     );
     const over = only(withItems([item("A", 2, left - 0.0254)]), "items-in-rooms");
-    expect(over).toMatchObject({ code: "item outside room", facts: { item: "A", side: "toward the left wall" } });
+    expect(over).toMatchObject({ code: "item outside room", facts: { item: "A", face: "the left wall" } });
     expect(over.facts["over"]).toBeCloseTo(0.0254, 9);
   });
 
   test("the ceiling counts, and a partition does", () => {
     const tall = item("A", 2, 0.5, { size: { length: "600 mm", width: "600 mm", height: "2.4 m" } });
-    expect(only(withItems([tall]), "items-in-rooms").facts["side"]).toBe("toward the ceiling");
+    expect(only(withItems([tall]), "items-in-rooms").facts["face"]).toBe("the ceiling of Room");
     const across = only(withItems([item("A", 2, 0.5)], partitionAt("2.55 m")), "items-in-rooms");
-    expect(across).toMatchObject({ verdict: "stop", facts: { room: "Blind room", side: "toward the door end" } });
+    expect(across).toMatchObject({ verdict: "stop", facts: { room: "Blind room", face: "the wall of Blind room toward the door end" } });
   });
 
   test("an item outside the box is a note, not a pass", () => {
@@ -91,7 +91,7 @@ describe("clear spaces", () => {
     expect(only(withItems([asking("right", { front: mm(needs) })]), "clear-spaces").verdict).toBe("pass");
     const short = only(withItems([asking("right", { front: mm(needs + 0.01) })]), "clear-spaces");
     expect(short).toMatchObject({ verdict: "stop", about: ["A"] });
-    expect(short.facts["blocker"]).toBe("the wall of Room toward the right wall");
+    expect(short.facts["blocker"]).toBe("the right wall");
     expect(only(withItems([asking("right", { front: "1 m" }), item("B", 3, left + 0.7)]), "clear-spaces").verdict).toBe("pass");
   });
 

@@ -4,7 +4,7 @@ import type { Finding } from "../check.ts";
 import { tightest } from "../finding.ts";
 import { AXES, type Axis, spanGap, type WorldBox } from "../places.ts";
 import { distance, type Fit, line, notNegative, type PlacedItem, type Rule } from "./context.ts";
-import { TOWARD } from "./sides.ts";
+import { faceName, TOWARD } from "./sides.ts";
 
 /** Every item stands within one room: between finished walls and partitions, under the ceiling. */
 export const itemsInRooms: Rule = (fit) => {
@@ -20,7 +20,7 @@ export const itemsInRooms: Rule = (fit) => {
     const margins = marginsOf(placed, room);
     const worst = tightest(margins);
     if (worst !== undefined && !worst.comparison.holds) {
-      const facts = { item: id, room: room.name, over: -worst.comparison.margin, side: worst.side };
+      const facts = { item: id, room: room.name, over: -worst.comparison.margin, face: worst.face };
       out.push(fit.make("item outside room", facts, { verdict: "stop", at: `items-in-rooms/${id}`, about: [id], comparison: worst.comparison }));
       continue;
     }
@@ -29,7 +29,7 @@ export const itemsInRooms: Rule = (fit) => {
   }
   const least = tightest(inside);
   if (out.some(({ verdict }) => verdict === "stop") || least === undefined) return out;
-  const facts = { count: new Set(inside.map(({ item }) => item)).size, item: least.item, margin: least.comparison.margin, side: least.side };
+  const facts = { count: new Set(inside.map(({ item }) => item)).size, item: least.item, margin: least.comparison.margin, face: least.face };
   return [...out, fit.make("items in rooms", facts, { verdict: "pass", at: "items-in-rooms", about: [least.item], comparison: least.comparison })];
 };
 
@@ -39,7 +39,7 @@ export function roomOf({ build }: Pick<Fit, "build">, box: WorldBox): PlacedRoom
 }
 
 interface Margin {
-  readonly side: string;
+  readonly face: string;
   readonly comparison: Comparison<"m">;
 }
 
@@ -47,10 +47,11 @@ interface Margin {
 function marginsOf({ item, box }: PlacedItem, room: PlacedRoom): readonly Margin[] {
   const end = (axis: Axis, side: "from" | "to"): Margin => {
     const words = TOWARD[axis][side];
-    const face = line(room[axis][side], room.name, `finished face ${words}`);
+    const finished = line(room[axis][side], room.name, `finished face ${words}`);
     const edge = line(box[axis][side], item.id, `side ${words}`);
     const means = `room between ${item.id} and the finished face ${words}`;
-    return { side: words, comparison: notNegative(side === "from" ? distance(face, edge, means) : distance(edge, face, means)) };
+    const margin = side === "from" ? distance(finished, edge, means) : distance(edge, finished, means);
+    return { face: faceName(room.name, axis, side), comparison: notNegative(margin) };
   };
   return [...(["x", "y"] as const).flatMap((axis) => [end(axis, "from"), end(axis, "to")]), end("z", "to"), end("z", "from")];
 }

@@ -15,7 +15,8 @@ export const openingInSheet: Rule = ({ build, make }) => {
     const surface = placed.surface.name;
     const worst = tightest(margins.map((one) => ({ ...one, comparison: notNegative(one.margin) })));
     if (worst !== undefined && !worst.comparison.holds) {
-      const facts = { opening: id, surface, side: worst.side, over: -worst.margin.value };
+      const past = placed.surface.kind === "face" ? "sheet" : "partition";
+      const facts = { opening: id, surface, past, side: worst.side, over: -worst.margin.value };
       const working = margins.map(({ margin }) => margin);
       return [make("hole outside sheet", facts, { verdict: "stop", at: `opening-in-sheet/${id}`, about: [id], working, comparison: worst.comparison })];
     }

@@ -3,8 +3,8 @@ import { capital, every } from "../say.ts";
 
 /** What is said of openings. */
 export const openingSentences = {
-  "hole outside sheet": (f: { opening: string; surface: string; side: string; over: number }, say) =>
-    `${f.opening} on the ${f.surface}: the hole cuts ${say.amount(f.over)} into the box's frame ${f.side}.`,
+  "hole outside sheet": (f: { opening: string; surface: string; past: string; side: string; over: number }, say) =>
+    `${f.opening} on the ${f.surface}: the hole runs ${say.amount(f.over)} past the ${f.past} ${f.side}.`,
   "thin strip": (f: { opening: string; surface: string; side: string; strip: number; least: number }, say) => {
     const [strip, least] = say.lengths(f.strip, f.least);
     return `${f.opening} on the ${f.surface} leaves only ${strip} of sheet ${f.side}; set its frame right on the box's frame or leave ${least}.`;

@@ -15,3 +15,10 @@ export const TOWARD: Readonly<Record<Axis, { readonly from: string; readonly to:
   y: { from: "toward the left wall", to: "toward the right wall" },
   z: { from: "toward the floor", to: "toward the ceiling" },
 };
+
+/** A finished face of a room in words. */
+export function faceName(room: string, axis: Axis, end: "from" | "to"): string {
+  if (axis === "x") return `the wall of ${room} ${TOWARD.x[end]}`;
+  if (axis === "y") return end === "from" ? "the left wall" : "the right wall";
+  return end === "from" ? `the floor of ${room}` : `the ceiling of ${room}`;
+}

@@ -17,15 +17,13 @@ const INCH = 0.0254;
 /** Height of the strip at the foot of the frame that holds the title block. */
 export const STRIP = 27 * MM;
 
-/** A3 (ISO 216), lying, with the margins of ISO 5457: 20 mm to bind at the left, 10 mm elsewhere (from memory). */
-const A3: Paper = paper("A3", 420 * MM, 297 * MM);
-
-/** 17 by 11 inches, lying (ANSI/ASME Y14.1 size B; from memory). */
-const ELEVEN_BY_SEVENTEEN: Paper = paper("11 × 17 in", 17 * INCH, 11 * INCH);
-
-/** The paper that a shop has at hand. */
-export function paperFor(units: System, basis: "US" | "Canada" | "Europe"): Paper {
-  return units === "imperial" && basis === "US" ? ELEVEN_BY_SEVENTEEN : A3;
+/**
+ * The papers that a shop has at hand, the usual one first and larger ones for drawings that would not fit it. A sizes
+ * (ISO 216) lie with the margins of ISO 5457, 20 mm to bind at the left and 10 mm elsewhere; US sizes after
+ * ANSI/ASME Y14.1, B to E. From memory.
+ */
+export function papersFor(units: System, basis: "US" | "Canada" | "Europe"): readonly Paper[] {
+  return units === "imperial" && basis === "US" ? US_PAPERS : A_PAPERS;
 }
 
 /** Usual drawing scales 1 : n, largest first; metric after ISO 5455 with the trade's 1:25 and 1:75 (from memory). */
@@ -43,6 +41,20 @@ export function scaleText(ratio: number, units: System): string {
   if (units === "metric") return `1:${ratio}`;
   return `${formatLength((12 * INCH) / ratio, "imperial")} = 1'-0" (1:${ratio})`;
 }
+
+const A_PAPERS: readonly Paper[] = [
+  paper("A3", 420 * MM, 297 * MM),
+  paper("A2", 594 * MM, 420 * MM),
+  paper("A1", 841 * MM, 594 * MM),
+  paper("A0", 1189 * MM, 841 * MM),
+];
+
+const US_PAPERS: readonly Paper[] = [
+  paper("11 × 17 in", 17 * INCH, 11 * INCH),
+  paper("17 × 22 in", 22 * INCH, 17 * INCH),
+  paper("22 × 34 in", 34 * INCH, 22 * INCH),
+  paper("34 × 44 in", 44 * INCH, 34 * INCH),
+];
 
 function paper(name: string, width: number, height: number): Paper {
   const frame = { u0: 20 * MM, u1: width - 10 * MM, v0: 10 * MM, v1: height - 10 * MM };

@@ -47,7 +47,7 @@ function kindsOf(build: Build): readonly Kind[] {
   const { job } = build;
   const enter = (surface: Surface, stack: Stack, name: string | undefined, what: string, floor = false): void => {
     const buildUp = name === undefined ? undefined : job.buildUps[name];
-    if (buildUp === undefined && !(floor && stack.boards.length > 0)) return;
+    if (buildUp === undefined && !floor) return;
     const key = JSON.stringify([name, surface.profile?.id, surface.kind, stack]);
     const known = kinds.get(key);
     if (known === undefined) kinds.set(key, { names: [what], surface, stack, buildUp, floor });

@@ -103,7 +103,7 @@ const TEMPLATE = String.raw`
 })
 
 #let body(data) = {
-  [Work starts on #data.start and ends on #(data.finish); due: #(data.due). Dates come from the critical path through work, waits and suppliers' leads,
+  [Work starts on #data.start and ends on #data.finish, due: #(data.due). Dates come from the critical path through work, waits and suppliers' leads,
   each crew on one item at a time. Black bars decide the delivery day; white ones are waits and leads; a diamond is a hold point.]
   if data.unknown.len() > 0 {
     framed({

@@ -6,7 +6,7 @@ import { csv } from "../csv.ts";
 import type { Paper } from "../paper.ts";
 import type { Results } from "../results.ts";
 import { shownText } from "../shownText.ts";
-import { amountText } from "../write.ts";
+import { amountText, liquidText } from "../write.ts";
 
 /** What goes into the box, and what has to be bought in whole stock. */
 export const quantities: Paper = {
@@ -47,9 +47,10 @@ function row(line: TakeoffLine, system: System): readonly string[] {
 }
 
 /** "pieces: 19": the line says of what. */
-function alsoText(also: Quantity, { what }: TakeoffLine, system: System): string {
+function alsoText(also: Quantity, { what, group }: TakeoffLine, system: System): string {
   const [means = "", of = ""] = also.means.split(/ of (.*)/s);
-  return `${of !== "" && what.startsWith(of) ? means : also.means}: ${amountText(also, system)}`;
+  const amount = group === "coatings" && also.unit === "m3" ? liquidText(also.value, system) : amountText(also, system);
+  return `${of !== "" && what.startsWith(of) ? means : also.means}: ${amount}`;
 }
 
 function buyText({ buy }: TakeoffLine, system: System): string {
