@@ -66,16 +66,22 @@ export function linings(
     const steel = steelOn(surface(id), boxFrame, surfaces);
     const { studs } = stack(id);
     const rect = studs === undefined ? extents.frame : clearOfSteel(extents.frame, steelAt(steel, studs));
+    const boards = withinFrame(extents.boards, rect, {
+      start: start.boards.length === 0,
+      end: end.boards.length === 0,
+      bottom: id === "roof" && stack("left").boards.length === 0,
+      top: stack(id === "roof" ? "right" : "roof").boards.length === 0,
+    });
     const plan: FramePlan = {
       rect,
       pull: {
         start: Math.max(0, framed.u0 + cornerPull(pull, start) - rect.u0),
         end: Math.max(0, rect.u1 - framed.u1 + cornerPull(pull, end)),
       },
-      boards: { from: extents.boards.u0, to: extents.boards.u1 },
+      boards: { from: boards.u0, to: boards.u1 },
       from,
     };
-    const side = { buildUp, stack: stack(id), rect: extents.boards };
+    const side = { buildUp, stack: stack(id), rect: boards };
     return [lineSurface(surface(id), [side], plan, openingsIn(id), steel)];
   });
 
@@ -135,6 +141,20 @@ function roofExtents(
     boards: job.ceilingFirst
       ? { ...framed, v0: inside.v0 + left.boardPlane, v1: inside.v1 - right.boardPlane }
       : { ...finished, v0: inside.v0 + left.finished, v1: inside.v1 - right.finished },
+  };
+}
+
+/** Boards end with their frame on the sides where no neighbour's boards close the corner. */
+function withinFrame(
+  boards: Rect,
+  frame: Rect,
+  open: { readonly start: boolean; readonly end: boolean; readonly bottom: boolean; readonly top: boolean },
+): Rect {
+  return {
+    u0: open.start ? Math.max(boards.u0, frame.u0) : boards.u0,
+    u1: open.end ? Math.min(boards.u1, frame.u1) : boards.u1,
+    v0: open.bottom ? Math.max(boards.v0, frame.v0) : boards.v0,
+    v1: open.top ? Math.min(boards.v1, frame.v1) : boards.v1,
   };
 }
 
