@@ -4,7 +4,7 @@ import { rectWidth } from "../geometry/rect.ts";
 import type { Job } from "../job/job.ts";
 import type { Drawing } from "./drawing.ts";
 import type { LaidSheet } from "./sheet/laidSheet.ts";
-import { papersFor, ratiosFor } from "./sheet/paper.ts";
+import { LAST_RATIOS, papersFor, ratiosFor } from "./sheet/paper.ts";
 import type { Paper } from "./sheet/paper.ts";
 import { column, fits, shelve } from "./sheet/shelves.ts";
 import type { Block, PlacedBlock } from "./sheet/shelves.ts";
@@ -69,19 +69,22 @@ interface Arrangement {
 
 /** On the first paper of the shop's that takes the drawing. */
 function arrange(drawing: Drawing, job: Job): Arrangement {
-  for (const paper of papersFor(job.units, job.codes.basis)) {
-    const arrangement = arrangeOn(paper, drawing, job);
+  const papers = papersFor(job.units, job.codes.basis);
+  for (const paper of papers) {
+    const arrangement = arrangeOn(paper, drawing, ratiosFor(job.units));
     if (arrangement !== undefined) return arrangement;
   }
+  const last = papers.slice(-1).flatMap((paper) => arrangeOn(paper, drawing, LAST_RATIOS) ?? [])[0];
+  if (last !== undefined) return last;
   throw new RangeError(`drawing ${drawing.number} fits no paper`);
 }
 
-function arrangeOn(paper: Paper, drawing: Drawing, job: Job): Arrangement | undefined {
+function arrangeOn(paper: Paper, drawing: Drawing, ratios: readonly number[]): Arrangement | undefined {
   const tables = wideTables(drawing, paper.area);
   if (!tables.every((table) => fits(table, paper.area))) return undefined;
   if (drawing.views.length === 0) return { paper, ratio: undefined, pages: shelve(tables, paper.area) };
   let best: { readonly worth: number; readonly arrangement: Arrangement } | undefined;
-  for (const ratio of ratiosFor(job.units)) {
+  for (const ratio of ratios) {
     const views = drawing.views.map((view) => viewOnPaper(view, ratio));
     if (!views.every((view) => fits(view, paper.area))) continue;
     const pages = fewest([shelve([...views, ...tables], paper.area), ...besideTables(views, drawing, paper.area)]);

@@ -5,8 +5,8 @@ import { item, opening, partition } from "./schema/opening.ts";
 import { codes, fire, identity, prices, room, shop, site } from "./schema/site.ts";
 
 export type { BuildUp, FloorLayers } from "./schema/buildUp.ts";
-export type { Item, Opening, OpeningKind, Partition } from "./schema/opening.ts";
-export type { Fire, Room, Shop, Site } from "./schema/site.ts";
+export type { Item, Opening, Partition } from "./schema/opening.ts";
+export type { Room, Shop } from "./schema/site.ts";
 
 /** The six surfaces of the box. Left and right are as seen standing outside, facing the cargo doors. */
 export const FACES = ["left", "right", "blindEnd", "doorEnd", "roof", "floor"] as const;

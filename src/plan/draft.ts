@@ -14,8 +14,8 @@ export type After = readonly string[];
 
 /** Collects the items of a plan in building order. Each method gives what the next step follows; a step with nothing to do is left out and passes on what it followed. */
 export interface Draft {
-  /** Work by the tasks that `wanted` picks, one item a trade, one trade after another. */
-  readonly work: (id: string, what: string, wanted: (work: LabourWork) => boolean, after: After) => After;
+  /** Work by the tasks that `wanted` picks, one item a trade, one trade after another; `caution` is noted on each. */
+  readonly work: (id: string, what: string, wanted: (work: LabourWork) => boolean, after: After, caution?: string) => After;
   readonly wait: (id: string, what: string, hours: Quantity<"h">, after: After) => After;
   readonly hold: (id: string, what: string, signs: string, inspection: (work: LabourWork) => boolean, after: After) => After;
   /** Ids that nothing follows yet. */
@@ -30,12 +30,13 @@ export function draft(labour: readonly LabourWork[], crews: Crews, leads: Leads)
 
   return {
     items,
-    work: (id, what, wanted, after) => {
+    work: (id, what, wanted, after, caution) => {
       let before = after;
       for (const [trade, work] of byTrade(labour.filter(wanted))) {
         const needed = leads.neededBy(work.flatMap(({ parts }) => parts));
         const own = before === after ? id : `${id}/${trade.replaceAll(" ", "-")}`;
         const crew = crews.take(trade, work);
+        const notes = [crew.note, caution].filter((note) => note !== undefined);
         const hours = apply(crewHours, { H_sum: sumOf(work, `person-hours: ${what}`), n_people: crew.people }, { means: `crew hours: ${what}` });
         items.push({
           item: {
@@ -45,7 +46,7 @@ export function draft(labour: readonly LabourWork[], crews: Crews, leads: Leads)
             crew: crew.id,
             hours,
             after: unique([...before, ...needed]),
-            ...(crew.note === undefined ? {} : { note: crew.note }),
+            ...(notes.length === 0 ? {} : { note: notes.join("; ") }),
           },
           resource: crew.resource,
         });

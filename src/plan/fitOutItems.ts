@@ -4,8 +4,7 @@ import type { After, Draft } from "./draft.ts";
 import { floorItems } from "./liningItems.ts";
 import { coatItems, CURE, type ShellDone } from "./shellItems.ts";
 
-const IN_OPENINGS = ["door", "window", "hatch", "louvre", "screen", "damper", "cable entry", "sleeve"];
-const EQUIPMENT = ["fan", "heater", "split unit"];
+const IN_OPENINGS = ["door", "window", "hatch", "louvre", "screen", "damper", "cable entry"];
 
 /** Doors and windows, floor, trim, paint, equipment and items, the last hold points, delivery. */
 export function fitOutItems(
@@ -16,14 +15,16 @@ export function fitOutItems(
   { coated }: ShellDone,
   lined: After,
 ): void {
-  const isFitted = ({ task }: LabourWork, kinds: readonly string[]): boolean => kinds.some((kind) => task === `fit ${kind}`);
-  const closed = IN_OPENINGS.flatMap((kind) => plan.work(`fit/${kind.replaceAll(" ", "-")}`, `fit: ${kind}`, (work) => isFitted(work, [kind]), [...lined, ...coated]));
+  const fit = (kind: string, after: After): After =>
+    plan.work(`fit/${kind.replaceAll(" ", "-")}`, `fit: ${kind}`, ({ task }) => task === `fit ${kind}`, after);
+  const closed = IN_OPENINGS.flatMap((kind) => fit(kind, [...lined, ...coated]));
   const floored = build.job.floor.laid === "after walls" ? floorItems(plan, labour, [...lined, ...closed]) : [...lined, ...closed];
   const trimmed = plan.work("trim", "trim around openings", ({ task }) => task === "trim", floored);
-  const painted = coatItems(build, plan, "inside", trimmed);
-  const fitted = EQUIPMENT.flatMap((kind) => plan.work(`fit/${kind.replaceAll(" ", "-")}`, `fit: ${kind}`, (work) => isFitted(work, [kind]), painted));
-  plan.work("items", "place fit-out items", ({ task }) => task === "place item", [...painted, ...fitted]);
-  if (holds.includes("refrigerant")) refrigerantItems(plan, fitted);
+  const painted = coatItems(build, plan, ["inside"], trimmed);
+  const cooling = fit("split unit", painted);
+  if (holds.includes("refrigerant")) refrigerantItems(plan, cooling);
+  const fitted = ["fan", "heater"].flatMap((kind) => fit(kind, painted));
+  plan.work("items", "place fit-out items", ({ task }) => task === "place item", [...cooling, ...fitted]);
   const inspected = plan.hold(
     "hold/final",
     "hold point: final inspection",

@@ -80,11 +80,15 @@ interface Boarding {
 
 function boardItems(plan: Draft, labour: readonly LabourWork[], { id, what, places }: Boarding, after: After): After {
   const isHere = ({ task, place }: LabourWork): boolean => task.startsWith("board ") && places.includes(place);
-  return stepsOf(labour.filter(isHere)).reduce<After>(
-    (before, layer) => plan.work(`${id}/${layer}`, `${what}, layer ${layer}`, (work) => isHere(work) && work.step === layer, before),
-    after,
-  );
+  return stepsOf(labour.filter(isHere)).reduce<After>((before, layer) => {
+    const isInLayer = (work: LabourWork): boolean => isHere(work) && work.step === layer;
+    const isWelded = labour.some((work) => isInLayer(work) && work.task === "board steel plate");
+    return plan.work(`${id}/${layer}`, `${what}, layer ${layer}`, isInLayer, before, isWelded ? HOT_WORK : undefined);
+  }, after);
 }
+
+/** Cured foam burns: welding in a foamed room is the usual way to set a box on fire. */
+const HOT_WORK = "welding near foam and boards: shield them, fire watch during the work and after it";
 
 function stepsOf(labour: readonly LabourWork[]): readonly number[] {
   const steps = labour.flatMap(({ step }) => (step === undefined ? [] : [step]));

@@ -22,15 +22,16 @@ export function shellItems(build: Build, plan: Draft, holds: readonly HoldPoint[
       const cut = plan.work(`cut/${id}`, `cut openings, ${name}`, ({ task, place }) => place === id && cutting.has(task), marked);
       return plan.work(`weld/${id}`, `weld opening frames, ${name}`, ({ task, place }) => place === id && task === "weld frame", cut);
     });
+  const sleeved = plan.work("fit/sleeve", "weld in: sleeves", ({ task }) => task === "fit sleeve", framed);
   const inspected = holds.includes("openings")
     ? plan.hold(
         "hold/openings",
         "hold point: openings and welds",
         "welding inspector or engineer in charge: openings in place and to size, welds complete",
         ({ task, place }) => task === "inspect" && place === "openings",
-        framed,
+        sleeved,
       )
-    : framed;
+    : sleeved;
   const blasted = plan.work("blast", "clean and blast the outside", ({ task }) => task === "clean and blast", inspected);
   const repaired = plan.work("repair", "repair coat at cut edges and welds", ({ task }) => task === "repair coat", blasted);
   const primer = build.parts.find((part) => part.role === "coating" && zoneOf(part) === "outside")?.row?.id;
@@ -39,20 +40,29 @@ export function shellItems(build: Build, plan: Draft, holds: readonly HoldPoint[
       ? repaired
       : plan.wait("wait/repair", "repair coat dries", coatWait(primer, "recoatHours"), repaired);
   const zones: readonly CoatZone[] = ["outside", "roof", "underside"];
-  return { primed, coated: zones.flatMap((zone) => coatItems(build, plan, zone, primed)) };
+  return { primed, coated: coatItems(build, plan, zones, primed) };
 }
 
-/** Coats of a zone, each after the one before it may be coated over; the last one's cure has to end before delivery. */
-export function coatItems(build: Build, plan: Draft, zone: CoatZone, after: After): After {
-  const coats = [...coatRows(build, zone)].sort(([a], [b]) => a - b);
-  const task = zone === "inside" ? "coat inside" : "coat outside";
-  return coats.reduce<After>((before, [coat, rows], at) => {
+/**
+ * Coats of zones, the first of each before the second of any, so that one zone dries while the next is coated. Each goes on
+ * after the one before it may be coated over; the last one's cure has to end before delivery.
+ */
+export function coatItems(build: Build, plan: Draft, zones: readonly CoatZone[], after: After): After {
+  const coats = zones.flatMap((zone) => {
+    const rows = coatRows(build, zone);
+    const last = Math.max(...rows.keys());
+    return [...rows].map(([coat, ofCoat]) => ({ zone, coat, rows: ofCoat, isLast: coat === last }));
+  });
+  const dry = new Map<CoatZone, After>();
+  for (const { zone, coat, rows, isLast } of coats.sort((a, b) => a.coat - b.coat)) {
+    const task = zone === "inside" ? "coat inside" : "coat outside";
     const what = [...rows].map((row) => catalogue.coatings.get(row).what).join(", ");
     const isHere = (work: LabourWork): boolean => work.task === task && work.place === zone && work.step === coat;
-    const coated = plan.work(`coat/${zone}/${coat}`, `coat ${coat}, ${zone}: ${what}`, isHere, before);
-    if (at === coats.length - 1) plan.wait(`${CURE}${zone}`, `last coat cures, ${zone}`, slowest(rows, "cureHours"), coated);
-    return plan.wait(`wait/coat/${zone}/${coat}`, `coat ${coat} dries, ${zone}`, slowest(rows, "recoatHours"), coated);
-  }, after);
+    const coated = plan.work(`coat/${zone}/${coat}`, `coat ${coat}, ${zone}: ${what}`, isHere, dry.get(zone) ?? after);
+    if (isLast) plan.wait(`${CURE}${zone}`, `last coat cures, ${zone}`, slowest(rows, "cureHours"), coated);
+    dry.set(zone, plan.wait(`wait/coat/${zone}/${coat}`, `coat ${coat} dries, ${zone}`, slowest(rows, "recoatHours"), coated));
+  }
+  return dry.size === 0 ? after : [...dry.values()].flat();
 }
 
 /** The coating rows of a zone by coat; faces of one zone may have different paint. */

@@ -67,7 +67,7 @@ export const boardFeet = defineFormula({
 export const foamPasses = defineFormula({
   id: "takeoff-foam-passes",
   symbol: "n_pass",
-  means: "passes of foam to the thickness asked for",
+  means: "passes of foam where it is deepest",
   unit: "1",
   text: "ceil(d / d_pass - 1e-9)",
   takes: { d: "m", d_pass: "m" },

@@ -90,14 +90,17 @@ export function holdPointsOf(build: Build): readonly HoldPoint[] {
     ["openings", build.openings.some(isThroughSkin)],
     ["rough-in", true],
     ["foam", build.parts.some((part) => part.shape.kind === "fill" && !isBoxPart(part))],
-    ["refrigerant", build.parts.some(isSplitUnit)],
+    ["refrigerant", build.parts.some(isIndoorUnit)],
     ["final", true],
   ];
   return stops.filter(([, stands]) => stands).map(([stop]) => stop);
 }
 
-function isSplitUnit(part: Part): boolean {
-  return part.row?.table === "articles" && catalogue.articles.get(part.row.id).kind === "split unit";
+/** True for the indoor part of a split unit, which is the one that cools: lines, test and charge are counted by it. */
+function isIndoorUnit(part: Part): boolean {
+  if (part.row?.table !== "articles") return false;
+  const { kind, cooling } = catalogue.articles.get(part.row.id);
+  return kind === "split unit" && cooling !== undefined;
 }
 
 function openingWork(build: Build, parts: readonly Part[]): readonly TaskAmount[] {
@@ -107,6 +110,7 @@ function openingWork(build: Build, parts: readonly Part[]): readonly TaskAmount[
     if (list === undefined) faces.set(placed.surface.id, [placed]);
     else list.push(placed);
   }
+  const primer = parts.filter((part) => part.shape.kind === "film" && part.shape.coat === 1 && zoneOf(part) === "outside");
   return [...faces].flatMap(([place, openings]): readonly TaskAmount[] => {
     const ids = new Set(openings.map(({ opening }) => opening.id));
     const frames = parts.filter((part) => part.role === "opening frame" && part.of !== undefined && ids.has(part.of));
@@ -123,7 +127,7 @@ function openingWork(build: Build, parts: readonly Part[]): readonly TaskAmount[
       { task: "cut opening", place, n, parts: [] },
       { task: "cut along hole", place, L, parts: [] },
       ...welding,
-      { task: "repair coat", place, n, parts: [] },
+      { task: "repair coat", place, n, parts: primer.map(({ id }) => id) },
     ];
   });
 }
@@ -226,13 +230,13 @@ function fitWork(parts: readonly Part[]): readonly TaskAmount[] {
     const { kind } = catalogue.articles.get(firstOf(group).row?.id ?? "");
     return { task: `fit ${kind}`, place: "job", n: piecesOf(group, `pieces: ${kind}`), parts: group.map(({ id }) => id) };
   });
-  const splits = parts.filter(isSplitUnit);
+  const systems = parts.filter(isIndoorUnit);
   const items = parts.filter((part) => part.role === "item" && part.row === undefined);
   return [
     ...fitted,
-    ...(splits.length === 0
+    ...(systems.length === 0
       ? []
-      : [{ task: "refrigerant work", place: "job", n: piecesOf(splits, "pieces of split units"), parts: [] } as const]),
+      : [{ task: "refrigerant work", place: "job", n: piecesOf(systems, "split units by their indoor parts"), parts: [] } as const]),
     ...(items.length === 0
       ? []
       : [{ task: "place item", place: "job", n: piecesOf(items, "items"), parts: items.map(({ id }) => id) } as const]),

@@ -116,9 +116,11 @@ describe.each(demos)("identity: $name", ({ build }) => {
     for (const part of foam) {
       const passes = labourOf(build, book).filter(({ task, place }) => task === "spray foam" && place === part.id).length;
       const row = catalogue.foams.get(part.row?.id ?? "");
-      const thickness = part.depth.to - Math.max(0, part.depth.from);
-      expect(passes * row.passThickness.greatest).toBeGreaterThanOrEqual(thickness - 1e-9);
-      expect((passes - 1) * row.passThickness.greatest).toBeLessThan(thickness);
+      const { profile, stack } = build.surfaces.find(({ id }) => id === part.surface)!;
+      const thickness = stack.foam!.to - stack.foam!.from;
+      const deepest = profile === undefined ? thickness : thickness + profile.depth;
+      expect(passes * row.passThickness.greatest, part.id).toBeGreaterThanOrEqual(deepest - 1e-9);
+      expect((passes - 1) * row.passThickness.greatest, part.id).toBeLessThan(deepest);
     }
   });
 });
@@ -180,6 +182,34 @@ describe("a plain lined box", () => {
     const edges = outermost.reduce((sum, { rect }) => sum + 2 * (rectWidth(rect) + rectHeight(rect)), 0);
     const tape = takeOffBuild(double).lines.find(({ id }) => id === "sealants/tape-joint");
     expect(tape?.net.value).toBeCloseTo(edges / 2, 9);
+  });
+
+  test("gypsum that another layer covers is not taped", () => {
+    const covered = takeOffBuild(boarded(["gypsum-1-2", "plywood-1-4"]));
+    const tape = covered.lines.find(({ id }) => id === "sealants/tape-joint");
+    const surfaces = new Set(tape?.parts.map((id) => id.split("/")[0]));
+    expect([...surfaces]).toEqual(["roof"]);
+  });
+
+  /** 5/8 in gypsum under 15/32 in plywood and 3/8 in of thread past the steel ask for more than 1-1/4 in. */
+  test("screws of a leaf's second layer reach through the first", () => {
+    const file = sampleJobFile();
+    const buildUps = file["buildUps"] as Record<string, unknown>;
+    const leaf = { what: "leaf", boards: [{ row: "gypsum-type-x-5-8" }, { row: "plywood-1-2" }] };
+    const faces = file["faces"] as Record<string, unknown>;
+    const doorEnd = { cargoDoors: "working", leafLining: "leaf" };
+    const lined = assemble(jobOf({ ...file, buildUps: { ...buildUps, leaf }, faces: { ...faces, doorEnd } }));
+    const plywood = lined.parts.filter(({ surface, row }) => surface === "doorEnd" && row?.id === "plywood-1-2").map(({ id }) => id);
+    const screws = takeOffBuild(lined).lines.filter(({ group, parts }) => group === "fasteners" && plywood.some((id) => parts.includes(id)));
+    expect(plywood.length).toBeGreaterThan(1);
+    expect(screws.map(({ row }) => row?.id)).toEqual(["screw-drilling-41"]);
+  });
+
+  test("wood panels on the box's floor take wood screws", () => {
+    const floored = assemble(jobOf({ ...sampleJobFile(), floor: { layers: [{ row: "plywood-1-2" }] } }));
+    const panels = floored.parts.filter(({ role }) => role === "floor board").map(({ id }) => id);
+    const screws = takeOffBuild(floored).lines.find(({ id }) => id === "fasteners/screw-floor-50");
+    expect(screws?.parts).toEqual(panels);
   });
 
   test("boards on furring that stays are fastened to the furring, which runs along the wall", () => {

@@ -36,6 +36,9 @@ export function ratiosFor(units: System): readonly number[] {
   return RATIOS[units];
 }
 
+/** Scales for what fits no sheet at a usual one: a thing that the job puts far outside the box, as the checks will say. */
+export const LAST_RATIOS: readonly number[] = [200, 500, 1000];
+
 /** A scale in words: "1:50", or `1/4" = 1'-0" (1:48)`. */
 export function scaleText(ratio: number, units: System): string {
   if (units === "metric") return `1:${ratio}`;

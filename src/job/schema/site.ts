@@ -92,7 +92,5 @@ export const prices = z.strictObject({
   tax: share("8 %").optional(),
 });
 
-export type Site = z.output<typeof site>;
 export type Room = z.output<typeof room>;
-export type Fire = z.output<typeof fire>;
 export type Shop = z.output<typeof shop>;

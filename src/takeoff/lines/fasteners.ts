@@ -58,9 +58,13 @@ function boardUse(build: Build, part: Part): Use | undefined {
   if (part.shape.kind !== "panel" || part.row?.table !== "boards") return undefined;
   const row = catalogue.boards.get(part.row.id);
   if (row.fixing === null) return undefined;
-  const { fastener, reaches } = longEnough(build, part, row.fixing.fastener);
+  const ofRow = part.role === "floor board" && row.kind === "wood panel" ? WOOD_ON_FLOOR : row.fixing.fastener;
+  const { fastener, reaches } = longEnough(build, part, ofRow);
   return { fastener, reaches, part: part.id, count: boardCount(build, part, row, row.fixing) };
 }
+
+/** The box's floor under a wood panel is wood, not steel. */
+const WOOD_ON_FLOOR = "screw-floor-50";
 
 function boardCount(build: Build, part: Part, row: BoardRow, fixing: NonNullable<BoardRow["fixing"]>): Quantity<"1"> {
   const support = supportOf(build, part, fixing.field);

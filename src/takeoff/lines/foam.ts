@@ -4,7 +4,7 @@ import { apply } from "../../working/formula.ts";
 import { given, type Quantity } from "../../working/quantity.ts";
 import { boardFeet, foamPasses, foamSets, netVolume } from "../formulas.ts";
 import type { TakeoffLine } from "../takeoff.ts";
-import { byKey, firstOf, practice, rowField } from "./partQuantities.ts";
+import { byKey, practice, rowField } from "./partQuantities.ts";
 
 /** Share of foam lost to overspray, trimming and drums that are never quite empty: common practice. */
 const FOAM_MORE = 0.1;
@@ -31,11 +31,13 @@ export function foamLines(parts: readonly Part[]): readonly TakeoffLine[] {
   });
 }
 
-/** Passes of one face: its thickness from the inside plane over the greatest pass of the foam's row; troughs come with the first. */
+/** Passes of one face: foam at its deepest, in the troughs where it fills them, over the greatest pass of the foam's row. */
 export function passesOf(part: Part): Quantity<"1"> {
-  const row = catalogue.foams.get(firstOf([part.row?.id ?? ""]));
-  const thickness = part.depth.to - Math.max(part.depth.from, 0);
-  const d = given(thickness, "m", "d", `thickness of ${part.what}`, { kind: "part", id: part.id, field: "depth" });
+  if (part.shape.kind !== "fill" || part.row === undefined) throw new RangeError(`part ${part.id} is no foam`);
+  const { troughs, volume, area } = part.shape;
+  const row = catalogue.foams.get(part.row.id);
+  const deepest = troughs > 0 ? part.depth.to - part.depth.from : volume / area;
+  const d = given(deepest, "m", "d", `greatest depth of ${part.what}`, { kind: "part", id: part.id, field: "depth" });
   const d_pass = rowField("foams", row, "greatest pass", row.passThickness.greatest, { unit: "m", symbol: "d_pass", means: "thickest pass" });
   return apply(foamPasses, { d, d_pass }, { means: `passes of foam on ${part.surface}` });
 }

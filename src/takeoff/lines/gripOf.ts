@@ -29,7 +29,7 @@ function depthThrough(build: Build, part: Part): number {
     if (studs === undefined) return thickness;
     return part.depth.from >= studs.to - SAME_LENGTH ? part.depth.to - studs.to : studs.from - part.depth.from;
   }
-  const through = part.depth.to - surface.stack.boardPlane;
-  const standsOnPlane = part.depth.from >= surface.stack.boardPlane - SAME_LENGTH;
-  return standsOnPlane ? through : thickness;
+  const { stack, leafStack } = surface;
+  const onFraming = part.depth.from >= stack.boardPlane - SAME_LENGTH;
+  return part.depth.to - (onFraming || leafStack === undefined ? stack : leafStack).boardPlane;
 }

@@ -5,6 +5,7 @@ import { catalogue } from "../../catalogue/catalogue.ts";
 import type { SealantRow } from "../../catalogue/rows.ts";
 import { edgesOf } from "../../geometry/polygon.ts";
 import { rectHeight, rectWidth } from "../../geometry/rect.ts";
+import { SAME_LENGTH } from "../../geometry/tolerance.ts";
 import { apply } from "../../working/formula.ts";
 import { given, type Quantity } from "../../working/quantity.ts";
 import { source } from "../../working/source.ts";
@@ -82,14 +83,19 @@ function seamRuns(parts: readonly Part[]): readonly { readonly id: string; reado
   });
 }
 
-/** The pieces whose joints are taped, by side of a surface. */
+/** The pieces whose joints are taped, by side of a surface: boards of a taped kind that no other layer covers. */
 export function tapedFaces(parts: readonly Part[]): readonly (readonly Part[])[] {
-  const taped = parts.filter((part) => part.role === "board" && part.row?.table === "boards" && catalogue.boards.get(part.row.id).taped);
-  const sides = byKey(taped, (part) => `${part.surface} ${part.depth.from < 0 ? "near" : "far"}`);
-  return [...sides.values()].map((side) => {
+  const boards = parts.filter(({ role }) => role === "board");
+  const sides = byKey(boards, (part) => `${part.surface} ${part.depth.from < 0 ? "near" : "far"}`);
+  return [...sides.values()].flatMap((side) => {
     const outermost = Math.max(...side.map(reach));
-    return side.filter((part) => reach(part) > outermost - 1e-4);
+    const taped = side.filter((part) => isTaped(part) && reach(part) > outermost - SAME_LENGTH);
+    return taped.length === 0 ? [] : [taped];
   });
+}
+
+function isTaped({ row }: Part): boolean {
+  return row?.table === "boards" && catalogue.boards.get(row.id).taped;
 }
 
 /** Taped length of the pieces of one side, m. */
