@@ -28,7 +28,8 @@ export function assemble(job: Job): Build {
 
   const frame = boxFrame(box, surfaces);
   const lined = [...linings(job, surfaces, openings, frame), ...leafLinings(job, box, findSurface(surfaces, "doorEnd"), openings)];
-  const floorLayers = floorLayerParts(job, surfaces, rooms, openings, frame);
+  const filled = openings.flatMap(openingParts);
+  const floorLayers = floorLayerParts(job, surfaces, rooms, openings, [...frame, ...filled]);
   return {
     job,
     box,
@@ -39,7 +40,7 @@ export function assemble(job: Job): Build {
     parts: [
       ...shellParts(box, job.box.tare ?? box.mass.tare, surfaces, openings, frame),
       ...outsideCoats(job, box, surfaces, openings),
-      ...openings.flatMap(openingParts),
+      ...filled,
       ...foamParts(job, surfaces, openings, box),
       ...lined.flatMap(({ parts }) => parts),
       ...cornerAngles(job, surfaces, frame),

@@ -17,10 +17,10 @@ export function floorLayerParts(
   surfaces: readonly Surface[],
   rooms: readonly PlacedRoom[],
   openings: readonly PlacedOpening[],
-  boxFrame: readonly Part[],
+  steelParts: readonly Part[],
 ): { readonly parts: readonly Part[]; readonly snags: readonly Snag[] } {
   const floor = findSurface(surfaces, "floor");
-  const steel = steelOn(floor, boxFrame, surfaces);
+  const steel = steelOn(floor, steelParts, surfaces);
   const maker = partMaker(floor);
   const holes = openings.filter(({ surface }) => surface.id === "floor").map(({ hole }) => hole);
   const regions = job.floor.laid === "before walls" ? [floor.inside] : [...rooms.map((room) => underRoom(room, floor)), ...doorways(floor, openings)];
@@ -48,12 +48,12 @@ function underRoom({ x, y }: PlacedRoom, floor: Surface): Rect {
   return { u0: x.from - floor.origin.x, u1: x.to - floor.origin.x, v0: y.from - floor.origin.y, v1: y.to - floor.origin.y };
 }
 
-/** The floor under personnel doors: through a partition from face to face, in a wall from its finished face to the sheet. */
+/** The floor under personnel doors, between their frames: through a partition from face to face, in a wall from its finished face to the sheet. */
 function doorways(floor: Surface, openings: readonly PlacedOpening[]): readonly Rect[] {
   return openings
     .filter(({ opening, clear }) => opening.kind === "personnel door" && clear.v0 <= floor.stack.finished)
-    .flatMap(({ surface, lining }) => {
+    .flatMap(({ surface, clear }) => {
       const depth = { from: surface.farStack === undefined ? 0 : surface.stack.finished, to: surface.farStack?.finished ?? surface.stack.finished };
-      return depth.to - depth.from > SAME_LENGTH ? [rectOnSurface(floor, blockOf(surface, lining, depth)).rect] : [];
+      return depth.to - depth.from > SAME_LENGTH ? [rectOnSurface(floor, blockOf(surface, clear, depth)).rect] : [];
     });
 }

@@ -1,10 +1,10 @@
 import { intervalsOverlap } from "../geometry/interval.ts";
 import { overlaps, type Rect } from "../geometry/rect.ts";
 import { SAME_LENGTH } from "../geometry/tolerance.ts";
-import type { Part } from "./part.ts";
+import type { Part, Role } from "./part.ts";
 import { blockOf, findSurface, rectOnSurface, type Span, type Surface } from "./surface.ts";
 
-/** A post, rail or corner fitting that stands past a surface's inside plane, in the way of its lining. */
+/** A post, rail, corner fitting or welded frame that stands past a surface's inside plane, in the way of its lining. */
 export interface Steel {
   readonly rect: Rect;
   readonly depth: Span;
@@ -12,10 +12,12 @@ export interface Steel {
   readonly pass: "beside" | "below";
 }
 
-/** What of the box's own frame stands into the lining of a surface. */
-export function steelOn(surface: Surface, frame: readonly Part[], surfaces: readonly Surface[]): readonly Steel[] {
-  return frame
-    .filter(({ role }) => role === "post" || role === "rail" || role === "corner fitting")
+const STANDS_IN: ReadonlySet<Role> = new Set<Role>(["post", "rail", "corner fitting", "opening frame"]);
+
+/** What of the steel given stands into the lining of a surface. */
+export function steelOn(surface: Surface, parts: readonly Part[], surfaces: readonly Surface[]): readonly Steel[] {
+  return parts
+    .filter(({ role }) => STANDS_IN.has(role))
     .map((part) => {
       const { rect, depth } = rectOnSurface(surface, blockOf(findSurface(surfaces, part.surface), part.rect, part.depth));
       const isLong = part.role === "rail" && rect.u1 - rect.u0 > rect.v1 - rect.v0;
