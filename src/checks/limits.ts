@@ -49,6 +49,9 @@ export const LEAST_STAGGER = limit(
 /** A support may miss an edge by this and still be under it: what a saw and a tape leave. */
 export const SEAM_TOLERANCE = limit(0.001, "m", "c_seam", "distance by which a support may miss a board's edge", commonPractice);
 
+/** A part may reach this far into the box's steel on paper: what a saw, a tape and a rolled edge leave. */
+export const MOST_INTO_STEEL = limit(0.001, "m", "c_steel", "reach into steel that is no more than a saw and a tape leave", commonPractice);
+
 /** A board spans this much of its own edge, as in the notch around a post. */
 export const LONGEST_OPEN_EDGE = limit(2 * inch, "m", "c_open_max", "length of a board edge that may go without support", commonPractice);
 

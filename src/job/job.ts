@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { buildUp, coatList, floorLayers } from "./schema/buildUp.ts";
 import { buildUpName, quantity, rowOf } from "./schema/fields.ts";
-import { item, opening, partition } from "./schema/opening.ts";
+import { item, opening, partition, supplied } from "./schema/opening.ts";
 import { codes, fire, identity, prices, room, shop, site } from "./schema/site.ts";
 
 export type { BuildUp, FloorLayers } from "./schema/buildUp.ts";
@@ -66,6 +66,7 @@ export const jobSchema = z
     rooms: z.array(room).min(1).max(7),
     openings: z.array(opening).max(60).default([]),
     items: z.array(item).max(120).default([]),
+    supplied: z.array(supplied).max(40).default([]),
     fire: fire.prefault({}),
     coatings: z
       .strictObject({ outside: coatList, roof: coatList, underside: coatList })

@@ -55,7 +55,7 @@ test("every issue of a broken file at once, in the file's order", () => {
     line 1: floor is missing; wanted: fields in { }, for example {}.
     line 1: prices is missing; wanted: fields in { }, for example {"book":"D1"}.
     line 4: units is "metrik"; wanted: one of "metric", "imperial", for example "metric".
-    line 5: sit is not a field of a job file; wanted: one of $schema, format, version, job, units, site, codes, box, buildUps, faces, ceilingFirst, floor, partitions, rooms, openings, items, fire, coatings, prices, shop, notes, for example "site".
+    line 5: sit is not a field of a job file; wanted: one of $schema, format, version, job, units, site, codes, box, buildUps, faces, ceilingFirst, floor, partitions, rooms, openings, items, supplied, fire, coatings, prices, shop, notes, for example "site".
     line 7: box.row is "40-hi-cube"; wanted: id of a row in the catalogue of boxes; this is not in the catalogue of boxes, for example "40-high-cube".
     line 9: box.tare is "40 t"; wanted: mass as text with its unit; this may not be above 10,000 kg, for example "3900 kg".
     line 9: box.tare is "40 t"; wanted: not above the greatest gross mass, for example "30 t".

@@ -6,7 +6,7 @@ import { boardLines } from "./lines/boards.ts";
 import { coatingLines } from "./lines/coatings.ts";
 import { fastenerLines } from "./lines/fasteners.ts";
 import { foamLines } from "./lines/foam.ts";
-import { articleLines, boxLine, itemLines } from "./lines/pieces.ts";
+import { articleLines, boxLine, itemLines, suppliedLines } from "./lines/pieces.ts";
 import { sealantLines } from "./lines/sealants.ts";
 import type { Takeoff } from "./takeoff.ts";
 
@@ -28,6 +28,7 @@ export function takeOffBuild(build: Build): Takeoff {
       ...coatingLines(parts),
       ...articleLines(parts),
       ...itemLines(parts),
+      ...suppliedLines(build.job),
       ...fastenerLines(build, parts),
       ...sealantLines(build, parts),
     ],

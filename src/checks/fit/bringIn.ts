@@ -1,15 +1,16 @@
 import type { PlacedOpening } from "../../build/build.ts";
+import { catalogue } from "../../catalogue/catalogue.ts";
 import { rectHeight, rectWidth } from "../../geometry/rect.ts";
+import { apply } from "../../working/formula.ts";
 import { given, type Quantity } from "../../working/quantity.ts";
 import type { Finding } from "../check.ts";
 import { tightest } from "../finding.ts";
-import { apply } from "../../working/formula.ts";
 import { type Fit, line, notNegative, type PlacedItem, type Rule } from "./context.ts";
 import { smallerSpare } from "./formulas.ts";
 import { roomOf } from "./itemsInRooms.ts";
 import { worldBox } from "../places.ts";
 
-/** Every item goes through the finished openings on the way to its room, its longest size first. */
+/** Every item goes through the doorways and hatches on the way to its room, its longest size first. */
 export const bringIn: Rule = (fit) => {
   const ways = waysOf(fit);
   const out: Finding[] = [];
@@ -60,13 +61,20 @@ function waysOf({ build }: Fit): readonly Way[] {
       id: placed.opening.id,
       name: placed.opening.id,
       joins: joinsOf(rooms.map(({ x }) => x), placed),
-      width: rectWidth(placed.clear),
-      height: rectHeight(placed.clear),
+      ...passageOf(placed),
     }));
   const { doorEnd } = build.job.faces;
   if (doorEnd.cargoDoors === "fixed shut" || doorEnd.buildUp !== undefined || rooms.length === 0) return ways;
   const { width, height } = build.box.doorOpening;
   return [...ways, { id: "doorEnd", name: "the cargo doors", joins: [OUTSIDE, rooms.length - 1], width, height }];
+}
+
+/** What an open door leaves free: its leaf, for the door's own frame fills the rest; else the clear opening. */
+function passageOf({ opening, clear }: PlacedOpening): { readonly width: number; readonly height: number } {
+  const { leaves, freeArea } = opening.article === undefined ? {} : catalogue.articles.get(opening.article);
+  if (leaves === undefined || freeArea === undefined) return { width: rectWidth(clear), height: rectHeight(clear) };
+  const width = leaves.count * leaves.width;
+  return { width, height: freeArea / width };
 }
 
 function joinsOf(rooms: readonly { readonly from: number; readonly to: number }[], { surface, clear }: PlacedOpening): readonly [number, number] {

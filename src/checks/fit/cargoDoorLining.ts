@@ -1,5 +1,6 @@
 import { catalogue } from "../../catalogue/catalogue.ts";
 import type { BuildUp } from "../../job/job.ts";
+import { pathText } from "../../job/path.ts";
 import { SAME_LENGTH } from "../../geometry/tolerance.ts";
 import { compare } from "../../working/comparison.ts";
 import { apply } from "../../working/formula.ts";
@@ -46,14 +47,13 @@ function thickness({ build, make }: Fit, name: string, lining: BuildUp): Finding
 
 /** Thickness of each layer: the foam from the job, furring and boards from their rows. */
 function layersOf(name: string, { foam, studs, furring, boards }: BuildUp): readonly Quantity<"m">[] {
-  const path = `buildUps.${name}`;
   const section = (row: string) => {
     const found = catalogue.sections.get(row);
     return given(found.depth, "m", "d", `depth of ${found.what}`, { kind: "catalogue", row: `sections/${row}`, field: "depth", source: found.source });
   };
-  const standOff = studs === undefined ? [] : [given(studs.standOff, "m", "d", "stand-off of the studs", { kind: "job", path: `${path}.studs.standOff` }), section(studs.row)];
+  const standOff = studs === undefined ? [] : [given(studs.standOff, "m", "d", "stand-off of the studs", { kind: "job", path: pathText(["buildUps", name, "studs", "standOff"]) }), section(studs.row)];
   return [
-    ...(foam === undefined || studs !== undefined ? [] : [given(foam.thickness, "m", "d", "thickness of foam", { kind: "job", path: `${path}.foam.thickness` })]),
+    ...(foam === undefined || studs !== undefined ? [] : [given(foam.thickness, "m", "d", "thickness of foam", { kind: "job", path: pathText(["buildUps", name, "foam", "thickness"]) })]),
     ...standOff,
     ...(furring === undefined || furring.temporary ? [] : [section(furring.row)]),
     ...boards.map(({ row }) => {

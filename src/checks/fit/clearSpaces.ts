@@ -1,4 +1,5 @@
 import type { Item } from "../../job/job.ts";
+import { pathText } from "../../job/path.ts";
 import { SAME_LENGTH } from "../../geometry/tolerance.ts";
 import type { Comparison } from "../../working/comparison.ts";
 import { given, type Quantity } from "../../working/quantity.ts";
@@ -88,6 +89,6 @@ function isAhead(box: WorldBox, other: WorldBox, axis: Axis, sign: number): bool
 }
 
 function wanted({ build }: Fit, item: Item, needs: number, field: string, words: string): Quantity<"m"> {
-  const path = `items[${build.job.items.indexOf(item)}].clear.${field}`;
+  const path = pathText(["items", build.job.items.indexOf(item), "clear", field]);
   return given(needs, "m", "c_need", `clear space that ${item.id} asks for ${words}`, { kind: "job", path });
 }

@@ -18,6 +18,7 @@ import { openingsAndStuds } from "./openingsAndStuds.ts";
 import { openingsApart } from "./openingsApart.ts";
 import { roomSizes } from "./roomSizes.ts";
 import { snags } from "./snags.ts";
+import { steelInTheWay } from "./steelInTheWay.ts";
 import { swings, swingsAndItems } from "./swings.ts";
 
 /** Whether the build goes together: a list of rules, each with one question. See docs/checks/fit.md. */
@@ -57,5 +58,6 @@ const RULES: readonly Rule[] = [
   boardSeams,
   boardStagger,
   boardOverlap,
+  steelInTheWay,
   snags,
 ];

@@ -1,13 +1,14 @@
 import { catalogue } from "../../catalogue/catalogue.ts";
 import type { Surface } from "../../build/surface.ts";
 import type { BuildUp } from "../../job/job.ts";
+import { pathText } from "../../job/path.ts";
 import { SAME_LENGTH } from "../../geometry/tolerance.ts";
 import { compare, type Comparison } from "../../working/comparison.ts";
 import { given, type Quantity } from "../../working/quantity.ts";
 import type { Finding } from "../check.ts";
 import { tightest } from "../finding.ts";
+import { buildUpOn } from "./buildUpOn.ts";
 import { atLeast, distance, type Fit, line, type Rule } from "./context.ts";
-import { buildUpOn } from "./nozzleRoom.ts";
 
 /** Foam goes in between sheet and boards, fills what is behind the studs, and is at least one pass thick. */
 export const foamInStack: Rule = (fit) => {
@@ -15,15 +16,15 @@ export const foamInStack: Rule = (fit) => {
   const out: Finding[] = [];
   const fits: { id: string; surface: string; comparison: Comparison<"m"> }[] = [];
   for (const surface of surfaces) {
-    const buildUp = buildUpOn(job, surface);
-    if (buildUp?.foam === undefined) continue;
-    const { boards } = buildUp;
-    if (boards.length > 0 || buildUp.studs !== undefined) {
+    const found = buildUpOn(job, surface);
+    if (found?.buildUp.foam === undefined) continue;
+    const { name, buildUp } = found;
+    if (buildUp.boards.length > 0 || buildUp.studs !== undefined) {
       const comparison = withinBoards(surface);
       fits.push({ id: surface.id, surface: surface.name, comparison });
       if (!comparison.holds) out.push(proud(fit, surface, comparison));
     }
-    out.push(...behindStuds(fit, surface, buildUp), ...onePass(fit, surface, buildUp));
+    out.push(...behindStuds(fit, surface, name, buildUp), ...onePass(fit, surface, buildUp));
   }
   out.push(...underFloor(fit));
   const least = tightest(fits);
@@ -50,9 +51,9 @@ function proud({ make }: Fit, surface: Surface, comparison: Comparison<"m">): Fi
   return make("foam past boards", facts, { verdict: "stop", at: `foam-in-stack/${surface.id}/boards`, about: [surface.id], comparison });
 }
 
-function behindStuds({ make }: Fit, surface: Surface, { studs }: BuildUp): readonly Finding[] {
+function behindStuds({ make }: Fit, surface: Surface, name: string, { studs }: BuildUp): readonly Finding[] {
   if (studs === undefined) return [];
-  const standOff = given(studs.standOff, "m", "c_off", "stand-off of the studs", { kind: "job", path: `faces.${surface.id}.buildUp, studs.standOff` });
+  const standOff = given(studs.standOff, "m", "c_off", "stand-off of the studs", { kind: "job", path: pathText(["buildUps", name, "studs", "standOff"]) });
   const comparison = atLeast(foamOf(surface), standOff);
   if (comparison.holds) return [];
   const facts = { surface: surface.name, foam: comparison.left.value, standOff: standOff.value };

@@ -39,6 +39,18 @@ export const blockGap = defineFormula({
   compute: ({ g }) => g.reduce((most, one) => Math.max(most, one), -Infinity),
 });
 
+/** How far a block reaches into another, m: the least that it would have to move to come clear. Takes the rooms along each axis. */
+export const reachInto = defineFormula({
+  id: "fit.reachInto",
+  symbol: "d_into",
+  means: "reach of one block into another",
+  unit: "m",
+  text: "-max(g)",
+  takes: { g: "m[]" },
+  source: GEOMETRY,
+  compute: ({ g }) => -g.reduce((most, one) => Math.max(most, one), -Infinity),
+});
+
 /** Least distance between two rectangles from the room along both axes, m; 0 where they touch or overlap. */
 export const rectangleDistance = defineFormula({
   id: "fit.rectangleDistance",

@@ -5,7 +5,7 @@ import { board, type HandPart, handBuild, type JobFile, stud } from "../../../te
 import type { Build, Snag } from "../../build/build.ts";
 import { catalogue } from "../../catalogue/catalogue.ts";
 import { inch } from "../../catalogue/imperial.ts";
-import { cutRects, rectPolygon } from "../../geometry/polygon.ts";
+import { cutRects } from "../../geometry/polygon.ts";
 import type { Finding } from "../check.ts";
 import { LEAST_STAGGER } from "../limits.ts";
 import { sharedArea } from "./boardOverlap.ts";

@@ -64,6 +64,11 @@ export const liningSentences = {
     `Boards ${f.one} and ${f.other} of one layer overlap.`,
   "boards side by side": (f: { count: number }) => `No two boards of one layer overlap (${f.count} looked at).`,
 
+  "part in steel": (f: { part: string; steel: string; by: number }, say) =>
+    `${f.part} stands ${say.amount(f.by)} deep in ${f.steel}, which is the box's own steel; move one or cut the part back.`,
+  "boards notched": (f: { count: number; around: string }) =>
+    `${f.count === 1 ? "One board is" : `${f.count} boards are`} notched around ${f.around} that stand past the lining's plane; box these out so that no gap is left.`,
+
   "no header room": (f: { opening: string; surface: string }) =>
     `${f.opening} on the ${f.surface} cuts a track and leaves none to carry its header or sill; move it, or make it lower.`,
   "jamb left out": (f: { opening: string; surface: string }) =>

@@ -1,11 +1,12 @@
 import type { Part } from "../../build/part.ts";
 import type { Surface } from "../../build/surface.ts";
 import { catalogue } from "../../catalogue/catalogue.ts";
-import type { BuildUp, Job } from "../../job/job.ts";
+import type { Job } from "../../job/job.ts";
 import { apply } from "../../working/formula.ts";
 import { given, type Quantity } from "../../working/quantity.ts";
 import { tightest } from "../finding.ts";
 import { AXES, type Axis, axisOf, normalAxis, partBox, spanGap, type WorldBox } from "../places.ts";
+import { buildUpOn } from "./buildUpOn.ts";
 import { atLeast, type Fit, gapBetween, type Rule } from "./context.ts";
 import { rectangleDistance } from "./formulas.ts";
 import { pairsOf } from "./pairs.ts";
@@ -86,15 +87,9 @@ function runsAlong({ shape }: Part, surface: Surface): Axis | undefined {
 }
 
 function nozzleOf(job: Job, surface: Surface): readonly Quantity<"m">[] {
-  const foam = buildUpOn(job, surface)?.foam;
+  const foam = buildUpOn(job, surface)?.buildUp.foam;
   if (foam === undefined) return [];
   const row = catalogue.foams.get(foam.row);
   return [given(row.nozzleRoom, "m", "c_nozzle", `room that the gun needs for ${row.what}`, { kind: "catalogue", row: `foams/${row.id}`, field: "nozzleRoom", source: row.source })];
 }
 
-/** The build-up of a face of the box; undefined where it has none. */
-export function buildUpOn(job: Job, surface: Surface): BuildUp | undefined {
-  if (surface.kind === "partition" || surface.id === "floor") return undefined;
-  const face = job.faces[surface.id as keyof Job["faces"]];
-  return face.buildUp === undefined ? undefined : job.buildUps[face.buildUp];
-}

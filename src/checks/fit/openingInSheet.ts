@@ -37,6 +37,11 @@ export const openingInSheet: Rule = ({ build, make }) => {
   return [make("holes in sheet", facts, { verdict: "pass", at: "opening-in-sheet", about: inSteel.map(({ placed }) => placed.opening.id), working, comparison: least.comparison })];
 };
 
+/** True where the hole of a face runs past its sheet, into the box's frame. */
+export function leavesSheet(placed: PlacedOpening): boolean {
+  return placed.surface.kind === "face" && marginsOf(placed).some(({ margin }) => !notNegative(margin).holds);
+}
+
 interface Margin {
   readonly side: string;
   readonly margin: Quantity<"m">;

@@ -1,7 +1,8 @@
 import type { Build } from "../../build/build.ts";
 import type { Stack, Surface } from "../../build/surface.ts";
 import { catalogue } from "../../catalogue/catalogue.ts";
-import type { BuildUp, Job } from "../../job/job.ts";
+import type { Job } from "../../job/job.ts";
+import { pathText } from "../../job/path.ts";
 import { layerResistance } from "../../physics/plainLayers.ts";
 import { apply } from "../../working/formula.ts";
 import { given, type Quantity } from "../../working/quantity.ts";
@@ -45,13 +46,14 @@ function sheet({ profile }: Surface): readonly Quantity<"m2K/W">[] {
 }
 
 function stackLayers({ job }: Build, name: string | undefined, stack: Stack | undefined, surface: string): readonly Quantity<"m2K/W">[] {
-  const buildUp: BuildUp | undefined = name === undefined ? undefined : job.buildUps[name];
-  if (buildUp === undefined || stack === undefined) return [];
+  if (name === undefined || stack === undefined) return [];
+  const buildUp = job.buildUps[name];
+  if (buildUp === undefined) return [];
   const { foam } = buildUp;
   const filled =
     foam === undefined || stack.foam === undefined
       ? []
-      : [sprayed(foam.row, stack.foam.to - stack.foam.from, `over the inner flats, ${surface}`, `buildUps.${String(name)}.foam.thickness`)];
+      : [sprayed(foam.row, stack.foam.to - stack.foam.from, `over the inner flats, ${surface}`, pathText(["buildUps", name, "foam", "thickness"]))];
   return [...filled, ...buildUp.boards.map(({ row }) => board(row))];
 }
 

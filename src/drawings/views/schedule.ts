@@ -14,7 +14,7 @@ export function openingSchedule(build: Build): ScheduleTable {
     title: "Openings",
     columns: [
       "Id", "Kind", "Face", "Clear width × height", "Hole width × height", "Along", "To other post", "Up", "Below top rail",
-      "Frame", "Article and fittings", "Swing", "Fire", "Mass",
+      "Frame", "Article, fittings and hardware", "Swing", "Fire", "Mass",
     ],
     rows: build.openings.map((placed) => row(build, placed)),
   };
@@ -36,6 +36,7 @@ function row(build: Build, placed: PlacedOpening): readonly string[] {
   const parts = build.parts.filter((part) => part.of === opening.id && part.surface === surface.id);
   const added = parts.filter(({ role }) => role === "opening frame" || role === "article" || role === "trim");
   const articles = [...(opening.article === undefined ? [] : [opening.article]), ...opening.fittings];
+  const stands = [...articles.map((id) => catalogue.articles.get(id).what), ...opening.hardware];
   return [
     opening.id,
     opening.what ?? opening.kind,
@@ -47,7 +48,7 @@ function row(build: Build, placed: PlacedOpening): readonly string[] {
     lengthText(clear.v0 - v[0].at, units),
     lengthText(v[1].at - clear.v1, units),
     opening.frame === undefined ? NONE : catalogue.sections.get(opening.frame.row).what,
-    articles.length === 0 ? NONE : articles.map((id) => catalogue.articles.get(id).what).join("; "),
+    stands.length === 0 ? NONE : stands.join("; "),
     opening.swing === undefined ? NONE : `hinge ${opening.swing.hinge}, opens ${opening.swing.opens}, ${formatQuantity("angle", opening.swing.angle, units)}`,
     opening.fireRating === undefined ? NONE : formatQuantity("duration", opening.fireRating, units, { unit: "min" }),
     added.length === 0 ? NONE : formatQuantity("mass", added.reduce((sum, { mass }) => sum + mass, 0), units),

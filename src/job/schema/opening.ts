@@ -31,6 +31,8 @@ export const opening = z.strictObject({
   /** Trim around the opening on the lining. */
   trim: rowOf("sections").optional(),
   swing: swing.optional(),
+  /** Closer, panic bar, lock and the like, for the opening schedule. */
+  hardware: z.array(words).max(12).default([]),
   fireRating: quantity("duration", "60 min", { least: 0, greatest: 14400 }).optional(),
   /** True where people leave by it in an emergency. */
   escape: z.boolean().default(false),
@@ -57,6 +59,12 @@ export const item = z.strictObject({
   clear: clearSpace.prefault({}),
   heat: quantity("power", "450 W", { least: 0, greatest: 1e6 }).optional(),
   fixedTo: z.enum(["floor", "wall", "ceiling", "loose"]).default("floor"),
+});
+
+/** What leaves with the box but stands beside it, as the outdoor part of a split unit: bought, not placed and not weighed. */
+export const supplied = z.strictObject({
+  article: rowOf("articles"),
+  count: z.int().min(1).max(100).default(1),
 });
 
 export const partition = z.strictObject({

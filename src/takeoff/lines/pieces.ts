@@ -1,6 +1,7 @@
 import { type Build, tareOf } from "../../build/build.ts";
 import { isBoxPart, type Part } from "../../build/part.ts";
 import { catalogue } from "../../catalogue/catalogue.ts";
+import type { Job } from "../../job/job.ts";
 import { given, type Given } from "../../working/quantity.ts";
 import type { TakeoffLine } from "../takeoff.ts";
 import { byKey, firstOf, piecesOf } from "./partQuantities.ts";
@@ -41,6 +42,24 @@ export function articleLines(parts: readonly Part[]): readonly TakeoffLine[] {
       also: [],
       buy: { count, unit: "piece", each: "one" },
       parts: group.map((part) => part.id),
+    };
+  });
+}
+
+/** Articles that go along with the box and are placed on site. */
+export function suppliedLines({ supplied }: Job): readonly TakeoffLine[] {
+  return supplied.map(({ article, count }, index) => {
+    const row = catalogue.articles.get(article);
+    const pieces = given(count, "1", "n_buy", `pieces of ${row.what}`, { kind: "job", path: `supplied[${index}].count` });
+    return {
+      id: `supplied/${index + 1}/${article}`,
+      group: "items",
+      what: `${row.what}, supplied loose`,
+      row: { table: "articles", id: article },
+      net: pieces,
+      also: [],
+      buy: { count: pieces, unit: "piece", each: "one" },
+      parts: [],
     };
   });
 }
