@@ -7,10 +7,17 @@ import { packFiles } from "../src/papers/pack.ts";
 import type { PackFile, TypstSource } from "../src/papers/paper.ts";
 import { PAPERS } from "../src/papers/papers.ts";
 import { compilePdf } from "../src/papers/pdf.ts";
-import { groupedMoney } from "../src/papers/write.ts";
+import { dayText, groupedMoney } from "../src/papers/write.ts";
 import { runRiver } from "../src/river/river.ts";
 import { DEMO_JOBS } from "./demoJobs.ts";
 import { readPdf } from "./readPdf.ts";
+
+interface Entry {
+  readonly number: string;
+  readonly id: string;
+  readonly rows: readonly { readonly source: string }[];
+  readonly further: readonly string[];
+}
 
 type Row = Readonly<Record<string, string>>;
 
@@ -24,12 +31,34 @@ describe.each(DEMO_JOBS)("the pack of $name", ({ job, book, text, file }) => {
     expect(title).toBe(job.job.title);
     for (const { says } of river.findings) expect(bare(all)).toContain(bare(says));
     expect(all).toContain(groupedMoney(river.quote.total.value));
-    expect(all).toContain(river.plan.finish.day);
+    expect(all).toContain(dayText(river.plan.finish.day));
     const drawn = sheets(river.build, river.drawings);
     expect(drawn.length).toBeGreaterThan(5);
     const onSheets = pages.slice(-drawn.length).map(({ width, height }) => [Math.round(width), Math.round(height)]);
     expect(onSheets).toEqual(drawn.map(({ width, height }) => [Math.round((width / 0.0254) * 72), Math.round((height / 0.0254) * 72)]));
     for (const page of pages.slice(0, -drawn.length)) expect(page.text).toContain(`revision ${job.job.revision}`);
+  });
+
+  it("prints the complete working of every finding under its number, and each source once", () => {
+    const { entries, sources } = dataOf(files, "workings.json") as { entries: readonly Entry[]; sources: readonly string[] };
+    const { groups } = dataOf(files, "findings.json") as { groups: readonly { findings: readonly { id: string; number: string }[] }[] };
+    const numbered = groups.flatMap(({ findings }) => findings).filter(({ number }) => number !== "");
+    expect(entries.map(({ number, id }) => ({ number, id }))).toEqual(numbered.map(({ number, id }) => ({ number, id })));
+    expect(numbered.map(({ id }) => id).sort()).toEqual(river.findings.filter(({ working }) => working.length > 0).map(({ id }) => id).sort());
+    expect(new Set(sources).size).toBe(sources.length);
+    for (const { rows, further } of entries) {
+      expect(rows.length).toBeGreaterThan(0);
+      for (const named of [...rows.map(({ source }) => source), ...further].filter((source) => /^[0-9]+$/.test(source))) {
+        expect(Number(named)).toBeLessThanOrEqual(sources.length);
+      }
+    }
+  });
+
+  it("prints quantities in the job's units alone", () => {
+    const groups = dataOf(files, "quantities.json") as readonly { rows: readonly (readonly string[])[] }[];
+    const amounts = groups.flatMap(({ rows }) => rows.flatMap(([, net = "", also = "", buy = "", one = ""]) => [net, also, buy, one])).join(" | ");
+    const strange = job.units === "metric" ? /[0-9] ?(ft|lb|in|US gal)\b|[0-9]["']/ : /[0-9] ?(mm|m|m²|m³|kg|L|mL)(?![A-Za-z0-9])/;
+    expect(amounts).not.toMatch(strange);
   });
 
   it("lists in CSV what the takeoff counts, number by number", () => {
@@ -139,6 +168,10 @@ function typstOf(files: readonly PackFile[]): TypstSource {
   const found = files.find(({ path }) => path === "pack.pdf");
   if (found === undefined || !("typst" in found)) throw new Error("no pack.pdf in the pack");
   return found.typst;
+}
+
+function dataOf(files: readonly PackFile[], name: string): unknown {
+  return JSON.parse(typstOf(files).files[name] ?? "null") as unknown;
 }
 
 function textOf(files: readonly PackFile[], path: string): string {

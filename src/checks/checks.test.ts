@@ -2,6 +2,8 @@ import { describe, expect, test } from "vitest";
 import { checkWorking } from "../../test/checkWorking.ts";
 import { demoBuilds } from "../../test/demoBuilds.ts";
 import { handBuild } from "../../test/handBuilt.ts";
+import { typedAt } from "../job/file.ts";
+import type { Quantity } from "../working/quantity.ts";
 import { CHECKS, runChecks } from "./checks.ts";
 
 test("every check says what it asks, needs, leaves out and who decides", () => {
@@ -12,6 +14,20 @@ test("every check says what it asks, needs, leaves out and who decides", () => {
     expect(check.decides).not.toBe("");
   }
 });
+
+describe.each(demoBuilds())("job fields behind the findings of $name", ({ build, file }) => {
+  test("are places where something is typed", () => {
+    const paths = new Set(runChecks(build).flatMap(({ working, comparison }) => [...working, ...(comparison === undefined ? [] : [comparison.left, comparison.right])]).flatMap(jobPaths));
+    expect(paths.size).toBeGreaterThan(0);
+    expect([...paths].filter((path) => typedAt(file, path) === undefined)).toEqual([]);
+  });
+});
+
+/** The job fields that a quantity rests on. */
+function jobPaths({ origin }: Quantity): readonly string[] {
+  if (origin.kind === "given") return origin.from.kind === "job" ? [origin.from.path] : [];
+  return Object.values(origin.inputs).flat().flatMap((input) => jobPaths(input));
+}
 
 describe.each([...demoBuilds(), { name: "bare sample", build: handBuild() }])("$name", ({ build }) => {
   const findings = runChecks(build);

@@ -22,11 +22,7 @@ export interface FindingBody {
 }
 
 /** Makes a finding of one check; a code takes only its own facts. */
-export type MakeFinding<T extends Sentences> = <C extends keyof T & string>(
-  code: C,
-  facts: FactsOf<T, C>,
-  body: FindingBody,
-) => Finding;
+export type MakeFinding<T extends Sentences> = <C extends keyof T & string>(code: C, facts: FactsOf<T, C>, body: FindingBody) => Finding;
 
 /** The maker of a check's findings: sentence from the table, sources from the working. */
 export function findingMaker<T extends Sentences>(check: string, table: T, say: Say): MakeFinding<T> {

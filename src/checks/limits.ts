@@ -8,7 +8,13 @@ import { commonPractice, source, type Source } from "../working/source.ts";
  */
 
 /** Least strip of sheet between a hole and the box's frame; a frame that stands right on the rail leaves none and is fine. */
-export const LEAST_STRIP = limit(2 * inch, "m", "c_strip", "least strip of sheet worth leaving between a hole and the box's frame", commonPractice);
+export const LEAST_STRIP = limit(
+  2 * inch,
+  "m",
+  "c_strip",
+  "least strip of sheet worth leaving between a hole and the box's frame",
+  commonPractice,
+);
 
 /** Least sheet between two holes, for weld access and a flat strip. */
 export const LEAST_BETWEEN_HOLES = limit(4 * inch, "m", "c_holes", "least sheet between two holes", commonPractice);
@@ -48,6 +54,18 @@ export const LEAST_STAGGER = limit(
 
 /** A support may miss an edge by this and still be under it: what a saw and a tape leave. */
 export const SEAM_TOLERANCE = limit(0.001, "m", "c_seam", "distance by which a support may miss a board's edge", commonPractice);
+
+/** A board's edge at the end of its lining may hang over its last support by this: the wall it butts against holds it in line. */
+export const MOST_OVERHANG = limit(
+  1 * inch,
+  "m",
+  "c_over",
+  "distance by which a board may hang over its last support at the end of its lining",
+  commonPractice,
+);
+
+/** Boxing around a corner fitting or post carries board edges this far beside it: one leg of a corner angle. */
+export const BOXING = limit(1.5 * inch, "m", "c_box", "distance beside the box's steel over which its boxing carries a board edge", commonPractice);
 
 /** A part may reach this far into the box's steel on paper: what a saw, a tape and a rolled edge leave. */
 export const MOST_INTO_STEEL = limit(0.001, "m", "c_steel", "reach into steel that is no more than a saw and a tape leave", commonPractice);

@@ -25,7 +25,8 @@ export function sayIn(system: System): Say {
   const other: System = system === "metric" ? "imperial" : "metric";
   return {
     length: (metres) => formatLength(metres, system),
-    amount: (metres) => STEPS[system].map((step) => formatLength(metres, system, { step })).find((text) => !isNothing(text)) ?? formatLength(0, system),
+    amount: (metres) =>
+      STEPS[system].map((step) => formatLength(metres, system, { step })).find((text) => !isNothing(text)) ?? formatLength(0, system),
     atLeast: (metres) => formatLength(Math.ceil(metres / STEPS[system][0] - 1e-6) * STEPS[system][0], system),
     lengths: (a, b) => {
       const pairs = STEPS[system].map((step) => [formatLength(a, system, { step }), formatLength(b, system, { step })] as const);

@@ -55,7 +55,7 @@ function outside(build: Build): readonly Wanted[] {
 function sections(build: Build): readonly Wanted[] {
   const { across, along } = sectionPlaces(build);
   return [
-    { id: "section-across", title: "Section across", views: [crossSection(build, across, "A")] },
+    { id: "section-across", title: "Sections across", views: [crossSection(build, across, "A", "blind"), crossSection(build, across, "A", "door")] },
     { id: "section-along", title: "Sections along", views: [longSection(build, along, "B", "right"), longSection(build, along, "B", "left")] },
   ];
 }
@@ -78,6 +78,10 @@ function boards(build: Build): readonly Wanted[] {
   const walls = Array.from({ length: most }, (_, index): readonly Wanted[] => {
     const layer = index + 1;
     const face = (id: string): View | undefined => boardsView(build, surfaceOf(build, id), layer, "inside");
+    const titled = (named: Readonly<Record<string, readonly (View | undefined)[]>>): Pick<Wanted, "title" | "views"> => {
+      const shown = Object.entries(named).map(([name, views]) => ({ name, views: present(views) })).filter(({ views }) => views.length > 0);
+      return { title: `Boards, layer ${layer}, ${shown.map(({ name }) => name).join(" and ")}`, views: shown.flatMap(({ views }) => views) };
+    };
     const partitions = build.surfaces
       .filter(({ kind }) => kind === "partition")
       .flatMap((surface) => [
@@ -85,13 +89,13 @@ function boards(build: Build): readonly Wanted[] {
         boardsView(build, surface, surface.stack.boards.length + layer, "blind side"),
       ]);
     return [
-      { id: `boards-${layer}-sides`, title: `Boards, layer ${layer}, side walls and ceiling`, views: present(["left", "right", "roof"].map(face)), notes },
-      { id: `boards-${layer}-ends`, title: partitions.length === 0 ? `Boards, layer ${layer}, ends` : `Boards, layer ${layer}, ends and partitions`, views: present([...["blindEnd", "doorEnd"].map(face), ...partitions]), notes },
+      { id: `boards-${layer}-sides`, ...titled({ "side walls": ["left", "right"].map(face), ceiling: [face("roof")] }), notes },
+      { id: `boards-${layer}-ends`, ...titled({ ends: ["blindEnd", "doorEnd"].map(face), partitions }), notes },
     ];
   });
   const leaves = leafViews(build, surfaceOf(build, "doorEnd"));
   const floor = Array.from({ length: count("floor") }, (_, index) => boardsView(build, surfaceOf(build, "floor"), index + 1, "inside"));
-  return [...walls.flat(), { id: "boards-floor", title: "Floor layers and cargo door lining", views: present([...floor, ...leaves]), notes }];
+  return [...walls.flat(), { id: "boards-floor", title: present(leaves).length === 0 ? "Floor layers" : "Floor layers and cargo door lining", views: present([...floor, ...leaves]), notes }];
 }
 
 function openings(build: Build): Wanted {

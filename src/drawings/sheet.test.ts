@@ -92,6 +92,33 @@ test("sixty openings on one wall and a hundred and twenty items in one place sti
   }
 });
 
+test("things far outside the box and words without a space still make sheets, with every text apart and within the frame", () => {
+  const long = "unbroken".repeat(25);
+  const [opening] = laboratory.openings;
+  const [item] = laboratory.items;
+  const far = {
+    ...laboratory,
+    job: { ...laboratory.job, title: long, drawnBy: long, revision: "R999", customer: { ...laboratory.job.customer, name: long } },
+    openings: [...laboratory.openings, { ...opening, id: "FAR", at: { along: "19.999 m", up: "19.999 m" } }],
+    items: [
+      ...laboratory.items,
+      { ...item, id: "FI1", what: long, at: { along: "19.999 m", across: "19.999 m", up: "19.999 m" } },
+      { ...item, id: "FI2", clear: { ...item?.clear, front: "20 m", sides: "20 m" } },
+    ],
+    rooms: laboratory.rooms.map((room) => ({ ...room, what: long })),
+  };
+  for (const units of ["metric", "imperial"]) {
+    const build = buildOf({ ...far, units });
+    const laid = layOut(build.job, draw(build));
+    expect(Math.max(...laid.map(({ ratio = 0 }) => ratio))).toBeGreaterThan(50);
+    for (const sheet of laid) {
+      const boxes = sheet.shapes.flatMap((shape) => (shape.kind === "text" ? [textBox(shape)] : []));
+      expect(boxes.some((a, index) => boxes.slice(index + 1).some((b) => overlaps(a, b)))).toBe(false);
+      expect(sheet.shapes.every((shape) => within(boxOf(shape), grow(sheet.frame, 1e-9)))).toBe(true);
+    }
+  }
+});
+
 test("A3 is 420 by 297 mm (ISO 216), 11 by 17 inches for a US job in imperial units", () => {
   const sizes = (file: unknown): readonly (readonly [number, number])[] => {
     const build = buildOf(file);

@@ -4,9 +4,9 @@ import { rectWidth } from "../geometry/rect.ts";
 import type { Job } from "../job/job.ts";
 import type { Drawing } from "./drawing.ts";
 import type { LaidSheet } from "./sheet/laidSheet.ts";
-import { LAST_RATIOS, papersFor, ratiosFor } from "./sheet/paper.ts";
+import { LAST_RATIOS, papersFor, ratiosFor, scaleText } from "./sheet/paper.ts";
 import type { Paper } from "./sheet/paper.ts";
-import { column, fits, shelve } from "./sheet/shelves.ts";
+import { column, fits, levelled, shelve } from "./sheet/shelves.ts";
 import type { Block, PlacedBlock } from "./sheet/shelves.ts";
 import { tablesOnPaper } from "./sheet/table.ts";
 import { titleBlock } from "./sheet/titleBlock.ts";
@@ -19,11 +19,15 @@ export interface Sheet {
   readonly title: string;
   readonly width: number;
   readonly height: number;
+  /** "1:50"; "none" on a sheet of tables. */
+  readonly scale: string;
   readonly svg: string;
 }
 
 /** How far further sheets weigh against a larger scale: twice the scale is worth a second sheet. */
 const MORE_SHEETS = 0.9;
+/** A view at 1 : this is read without strain: a still larger scale is worth no further sheet. */
+const LEGIBLE = 25;
 
 /** Widths that a column of tables and notes may take at the right of a sheet, metres; the widest that leaves room is taken. */
 const COLUMNS: readonly number[] = [0.15, 0.13, 0.11, 0.09, 0.07, 0.055];
@@ -31,8 +35,9 @@ const COLUMNS: readonly number[] = [0.15, 0.13, 0.11, 0.09, 0.07, 0.055];
 /** Every drawing on paper, as SVG, in order. */
 export function sheets(build: Build, drawings: readonly Drawing[]): readonly Sheet[] {
   return layOut(build.job, drawings).map((laid) => {
-    const { number, title, width, height } = laid;
-    return { number, title, width, height, svg: sheetSvg(laid) };
+    const { number, title, width, height, ratio } = laid;
+    const scale = ratio === undefined ? "none" : scaleText(ratio, build.job.units);
+    return { number, title, width, height, scale, svg: sheetSvg(laid) };
   });
 }
 
@@ -88,21 +93,26 @@ function arrangeOn(paper: Paper, drawing: Drawing, ratios: readonly number[]): A
     const views = drawing.views.map((view) => viewOnPaper(view, ratio));
     if (!views.every((view) => fits(view, paper.area))) continue;
     const pages = fewest([shelve([...views, ...tables], paper.area), ...besideTables(views, drawing, paper.area)]);
-    const worth = ratio * pages.length ** MORE_SHEETS;
+    const worth = Math.max(ratio, LEGIBLE) * pages.length ** MORE_SHEETS;
     if (best === undefined || worth < best.worth) best = { worth, arrangement: { paper, ratio, pages } };
     if (pages.length === 1) break;
   }
   return best?.arrangement;
 }
 
-/** Pages with the tables in a column at the right of the first one, for each width of column that leaves room for the views. */
+/**
+ * Pages with the tables in a column at the right of the first one, for each width of column that leaves room for the views.
+ * Where each view has its table, the two start at one level.
+ */
 function besideTables(views: readonly Block[], drawing: Drawing, area: Rect): readonly Arrangement["pages"][] {
   return COLUMNS.flatMap((width) => {
     const tables = tableBlocks(drawing, area, width, false);
     const stack = tables.length === 0 || tables.some(({ bounds }) => rectWidth(bounds) > width) ? undefined : column(tables, area);
     if (stack === undefined || !views.every((view) => fits(view, stack.rest))) return [];
     const [page = [], ...more] = shelve(views, stack.rest);
-    return [[[...page, ...stack.places], ...more]];
+    const paired = drawing.tables.length === views.length && more.length === 0;
+    const levels = paired ? page.map(({ block, by }) => block.bounds.v1 + by.y) : [];
+    return [[[...page, ...levelled(stack.places, levels, area.v0)], ...more]];
   });
 }
 

@@ -4,6 +4,7 @@ import type { Section, TypstSource } from "./paper.ts";
 import { shownValue } from "./shownText.ts";
 import { STYLE_TYP } from "./style.ts";
 import type { Results } from "./results.ts";
+import { dayText } from "./write.ts";
 import { wholeJson } from "./wholeJson.ts";
 
 /** A section with the id and title of its paper. */
@@ -43,12 +44,12 @@ function headOf({ job, build }: Results): JsonValue {
   const [year, month, day] = date.split("-").map(Number);
   if (year === undefined || month === undefined || day === undefined) throw new RangeError(`${date} is not a day`);
   return {
-    title, id, revision, date, year, month, day,
+    title, id, revision, date: dayText(date), year, month, day,
     customer: customer.name,
     place: job.site.place,
     paper: paperOf(job),
     facts: [
-      ["Job number", id], ["Revision", revision], ["Date", date], ["Drawn by", drawnBy],
+      ["Job number", id], ["Revision", revision], ["Date", dayText(date)], ["Drawn by", drawnBy],
       ["Box", build.box.what], ["Use", job.codes.use], ["Code basis", job.codes.basis], ["Contact", customer.contact ?? "none given"],
     ],
   };

@@ -7,6 +7,7 @@ import { price } from "./papers/price.ts";
 import { quantities } from "./papers/quantities.ts";
 import { record } from "./papers/record.ts";
 import { summary } from "./papers/summary.ts";
+import { workings } from "./papers/workings.ts";
 
 /** Every paper of a pack, in the order in which they are bound. */
-export const PAPERS: readonly Paper[] = [summary, findings, quantities, cutList, price, plan, drawings, record];
+export const PAPERS: readonly Paper[] = [summary, findings, quantities, cutList, price, plan, workings, drawings, record];

@@ -37,7 +37,6 @@ export const STYLE_TYP = String.raw`
   show heading.where(level: 3): it => block(above: 11pt, below: 5pt, sticky: true, text(size: 10pt, weight: 600, it.body))
   // A word that no line could hold may break anywhere.
   show regex("\\S{48,}"): it => it.text.clusters().join(sym.zws)
-  show outline.entry.where(level: 1): set text(weight: 600)
   block(below: 14pt, {
     text(size: 8pt, fill: soft, tracking: 0.06em, upper[Pack for the shop])
     v(-3pt)
@@ -68,6 +67,23 @@ export const STYLE_TYP = String.raw`
     table.header(..header.map(cell => text(size: 0.9em, fill: soft, cell))),
     table.hline(stroke: 0.6pt + ink),
     ..rows.map(row => (..row, table.hline(stroke: 0.3pt + hair))).flatten(),
+  )
+}
+
+// One table with a heading for each group, so that columns keep their widths. groups: titles with rows and, where they have one, their sum.
+#let grouped-listing(columns, align, header, groups, size: 8.6pt) = {
+  set text(size: size)
+  set par(leading: 0.45em)
+  let rule = table.hline(stroke: 0.3pt + hair)
+  table(
+    columns: columns, align: align, column-gutter: 4mm,
+    table.header(..header.map(cell => text(size: 0.9em, fill: soft, cell)), table.hline(stroke: 0.6pt + ink)),
+    ..groups.map(group => (
+      table.header(level: 2,
+        table.cell(colspan: header.len() - 1, align: left, inset: (top: 8pt, bottom: 3pt), text(size: 10pt, weight: 600, group.title)),
+        table.cell(inset: (top: 8pt, bottom: 3pt), text(size: 10pt, weight: 600, group.at("sum", default: ""))), rule),
+      ..group.rows.map(row => (..row.map(cell => table.cell(breakable: false, cell)), rule)),
+    )).flatten(),
   )
 }
 

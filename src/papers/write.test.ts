@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { amountText, clockText, counted, currencyOf, groupedMoney, hoursText, liquidText, massText, moneyText, plainMoney } from "./write.ts";
+import { amountText, clockText, counted, currencyOf, dayText, groupedMoney, hoursText, liquidText, massText, moneyText, plainMoney } from "./write.ts";
 
 it.each<[number, string, string]>([
   [0, "0.00", "0.00"],
@@ -27,6 +27,12 @@ it("writes counts, hours and times of the day", () => {
   expect([counted(1, "day", "days"), counted(0, "day", "days")]).toEqual(["1 day", "0 days"]);
   expect(hoursText(2.96)).toBe("3 h");
   expect(clockText({ day: "2027-02-01", minute: 425 })).toBe("07:05");
+});
+
+it("writes days in words, which no reader takes for another day", () => {
+  expect(dayText("2027-05-06")).toBe("6 May 2027");
+  expect(dayText("2027-12-31", "without year")).toBe("31 Dec");
+  expect(() => dayText("2027-13-01")).toThrow(RangeError);
 });
 
 it("refuses a currency that money is not written in", () => {

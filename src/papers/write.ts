@@ -56,6 +56,16 @@ export function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
+/** "26 May 2027" for a day such as "2027-05-26", or without its year: "26 May". */
+export function dayText(day: string, year: "with year" | "without year" = "with year"): string {
+  const [y = "", m = "", d = ""] = day.split("-");
+  const month = MONTHS[Number(m) - 1];
+  if (month === undefined) throw new RangeError(`${day} is not a day`);
+  return `${Number(d)} ${month}${year === "with year" ? ` ${y}` : ""}`;
+}
+
+const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "June", "July", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
+
 /** "07:30". */
 export function clockText({ minute }: Moment): string {
   return `${String(Math.floor(minute / 60)).padStart(2, "0")}:${String(minute % 60).padStart(2, "0")}`;

@@ -154,6 +154,7 @@ describe("a comparison in one line", () => {
 
   test.each([
     ["room to spare", line(0.05, "<=", 0.07), "a <= b: 0.05 m (50 mm) <= 0.07 m (70 mm): holds, with 0.02 m (20 mm) to spare"],
+    ["at the limit but for the last digit", line(0.1 + 0.2, ">=", 0.3), "a >= b: 0.3 m (300 mm) >= 0.3 m (300 mm): holds, at the limit"],
     ["at the limit", line(2.4, ">=", 2.4, "m2K/W"), "a >= b: 2.4 m²·K/W >= 2.4 m²·K/W: holds, at the limit"],
     ["missed by a hair", line(24000.0001, "<=", 24000, "kg"), "a <= b: 24,000.0001 kg <= 24,000 kg: does not hold, by 0.0001 kg"],
     ["within tolerance", line(2.4000001, "<=", 2.4, "K", 1e-6), "a <= b: 2.4 K <= 2.4 K: holds within the tolerance of 1×10⁻⁶ K, missed by 1×10⁻⁷ K"],

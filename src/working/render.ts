@@ -156,10 +156,13 @@ function comparisonText(step: ComparisonStep, style: ValueStyle): string {
   return `${step.left.label} ${step.relation} ${step.right.label}: ${left} ${step.relation} ${right}: ${verdictText(step, style)}`;
 }
 
-function verdictText({ unit, holds, margin, tolerance }: ComparisonStep, style: ValueStyle): string {
+/** Sides that differ by less than this share of their size differ by the last digits of floating arithmetic alone. */
+const LAST_DIGITS = 1e-12;
+
+function verdictText({ unit, left, right, holds, margin, tolerance }: ComparisonStep, style: ValueStyle): string {
   const size = valueText(Math.abs(margin), differenceUnit(unit), style);
   if (!holds) return `does not hold, by ${size}`;
-  if (margin === 0) return "holds, at the limit";
+  if (Math.abs(margin) <= LAST_DIGITS * Math.max(Math.abs(left.value), Math.abs(right.value))) return "holds, at the limit";
   if (margin > 0) return `holds, with ${size} to spare`;
   return `holds within the tolerance of ${valueText(tolerance, differenceUnit(unit), style)}, missed by ${size}`;
 }

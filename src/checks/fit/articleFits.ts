@@ -3,6 +3,7 @@ import { catalogue } from "../../catalogue/catalogue.ts";
 import { rectHeight, rectWidth } from "../../geometry/rect.ts";
 import { compare, type Comparison } from "../../working/comparison.ts";
 import { given } from "../../working/quantity.ts";
+import { fromRow } from "../fromRow.ts";
 import type { Finding } from "../check.ts";
 import { tightest } from "../finding.ts";
 import { GREATEST_SHIM, LARGEST_UNFRAMED } from "../limits.ts";
@@ -45,17 +46,42 @@ export const frameAndSheet: Rule = ({ build, make }) => {
       continue;
     }
     const section = catalogue.sections.get(opening.frame.row);
-    const frame = given(section.depth, "m", "d_frame", `depth of frame ${section.what}`, { kind: "catalogue", row: `sections/${section.id}`, field: "depth", source: section.source });
-    const sheet = given(profile.depth, "m", "d_sheet", `depth of ${profile.what}`, { kind: "catalogue", row: `profiles/${profile.id}`, field: "depth", source: profile.source });
+    const frame = given(
+      section.depth,
+      "m",
+      "d_frame",
+      `depth of frame ${section.what}`,
+      fromRow(`sections/${section.id}`, "depth", section.source),
+    );
+    const sheet = given(
+      profile.depth,
+      "m",
+      "d_sheet",
+      `depth of ${profile.what}`,
+      fromRow(`profiles/${profile.id}`, "depth", profile.source),
+    );
     const comparison = atLeast(frame, sheet);
     covered.push({ opening: id, comparison });
     if (comparison.holds) continue;
-    out.push(make("frame thinner than sheet", { opening: id, frame: frame.value, sheet: sheet.value }, { verdict: "watch", at: `frame-and-sheet/${id}`, about: [id], comparison }));
+    out.push(
+      make(
+        "frame thinner than sheet",
+        { opening: id, frame: frame.value, sheet: sheet.value },
+        { verdict: "watch", at: `frame-and-sheet/${id}`, about: [id], comparison },
+      ),
+    );
   }
   const least = tightest(covered);
   if (out.length > 0 || least === undefined) return out;
   const facts = { opening: least.opening, frame: least.comparison.left.value, sheet: least.comparison.right.value };
-  return [make("frames cover sheet", facts, { verdict: "pass", at: "frame-and-sheet", about: covered.map(({ opening }) => opening), comparison: least.comparison })];
+  return [
+    make("frames cover sheet", facts, {
+      verdict: "pass",
+      at: "frame-and-sheet",
+      about: covered.map(({ opening }) => opening),
+      comparison: least.comparison,
+    }),
+  ];
 };
 
 interface Fitting {
@@ -77,11 +103,18 @@ function fitsOf({ opening, clear }: PlacedOpening): readonly Fitting[] {
     if (rough === null) return [];
     const sizes = { width: rectWidth(clear), height: rectHeight(clear) };
     return (["width", "height"] as const).map((way): Fitting => {
-      const from = { kind: "catalogue" as const, row: `articles/${row.id}`, field: `rough ${way}`, source: row.source };
+      const from = fromRow(`articles/${row.id}`, `rough ${way}`, row.source);
       const needs = given(rough[way], "m", "b_rough", `${way} of opening that ${row.what} asks for`, from);
       const has = line(sizes[way], opening.id, `clear ${way}`);
       const gap = distance(needs, has, `gap around ${row.what} in ${way}`);
-      return { opening: opening.id, row: row.id, article: row.what, way, tight: atLeast(has, needs), loose: compare(gap, "<=", GREATEST_SHIM, 1e-5) };
+      return {
+        opening: opening.id,
+        row: row.id,
+        article: row.what,
+        way,
+        tight: atLeast(has, needs),
+        loose: compare(gap, "<=", GREATEST_SHIM, 1e-5),
+      };
     });
   });
 }

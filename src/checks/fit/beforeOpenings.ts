@@ -22,12 +22,16 @@ export const beforeOpenings: Rule = ({ build, items, make }) => {
   const out = cases
     .filter(({ comparison }) => !comparison.holds)
     .map(({ item, opening, comparison }) =>
-      make("item before opening", { item, opening, has: comparison.left.value, least: comparison.right.value }, {
-        verdict: "watch",
-        at: `before-openings/${opening}/${item}`,
-        about: [item, opening],
-        comparison,
-      }),
+      make(
+        "item before opening",
+        { item, opening, has: comparison.left.value, least: comparison.right.value },
+        {
+          verdict: "watch",
+          at: `before-openings/${opening}/${item}`,
+          about: [item, opening],
+          comparison,
+        },
+      ),
     );
   if (out.length > 0 || watched.length === 0) return out;
   const about = watched.map(({ placed }) => placed.opening.id);

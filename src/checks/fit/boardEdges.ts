@@ -1,9 +1,9 @@
 import type { Part } from "../../build/part.ts";
 import type { Span, Surface } from "../../build/surface.ts";
 import { edgesOf } from "../../geometry/polygon.ts";
-import type { Rect } from "../../geometry/rect.ts";
+import { grow, type Rect } from "../../geometry/rect.ts";
 import { SAME_LENGTH } from "../../geometry/tolerance.ts";
-import { SEAM_TOLERANCE } from "../limits.ts";
+import { BOXING, SEAM_TOLERANCE } from "../limits.ts";
 import { ontoSurface, partBox } from "../places.ts";
 import type { Fit } from "./context.ts";
 
@@ -40,12 +40,11 @@ export function supportsOn(fit: Fit, surface: Surface): readonly Rect[] {
     .parts(surface.id, "stud", "jamb stud", "cripple stud", "track", "header", "sill", "blocking", "furring")
     .filter(({ temporary }) => !temporary)
     .map(({ rect }) => rect);
-  return [...own, ...cornerAngles(fit, surface)];
+  return [...own, ...cornerAngles(fit, surface), ...boxedSteel(fit, surface)];
 }
 
-/** The longest stretch of an edge that no support lies behind, m. */
-export function openLength({ u, v }: BoardEdge, supports: readonly Rect[]): number {
-  const reach = SEAM_TOLERANCE.value;
+/** The longest stretch of an edge that no support lies behind, or within `reach` beside it, m. */
+export function openLength({ u, v }: BoardEdge, supports: readonly Rect[], reach: number): number {
   const behind = supports
     .filter((rect) => rect.u0 - reach <= u && u <= rect.u1 + reach && rect.v1 > v.from && rect.v0 < v.to)
     .sort((a, b) => a.v0 - b.v0);
@@ -56,6 +55,18 @@ export function openLength({ u, v }: BoardEdge, supports: readonly Rect[]): numb
     covered = Math.max(covered, v1);
   }
   return Math.max(open, v.to - covered);
+}
+
+/** Boxing around the box's own steel that stands into the lining: it carries board edges by an angle's leg all around. */
+function boxedSteel(fit: Fit, surface: Surface): readonly Rect[] {
+  const { boardPlane } = surface.stack;
+  return fit.build.surfaces.flatMap((owner) =>
+    fit
+      .parts(owner.id, "post", "rail", "corner fitting")
+      .map((part) => ontoSurface(surface, partBox(owner, part)))
+      .filter(({ depth }) => depth.from <= boardPlane && depth.to >= boardPlane)
+      .map(({ rect }) => grow(rect, BOXING.value)),
+  );
 }
 
 /** Corner angles of this surface, and of its neighbours where a leg lies behind this surface's boards. */

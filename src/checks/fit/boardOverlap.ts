@@ -44,7 +44,9 @@ function layersOf(boards: readonly Part[]): readonly (readonly Part[])[] {
 export function sharedArea(a: readonly Rect[], b: readonly Rect[]): number {
   const overlap = (p: number, q: number, r: number, s: number): number => Math.max(0, Math.min(q, s) - Math.max(p, r));
   return a.reduce(
-    (sum, one) => sum + b.reduce((inner, other) => inner + overlap(one.u0, one.u1, other.u0, other.u1) * overlap(one.v0, one.v1, other.v0, other.v1), 0),
+    (sum, one) =>
+      sum +
+      b.reduce((inner, other) => inner + overlap(one.u0, one.u1, other.u0, other.u1) * overlap(one.v0, one.v1, other.v0, other.v1), 0),
     0,
   );
 }

@@ -3,7 +3,7 @@ import { SAME_LENGTH } from "../../geometry/tolerance.ts";
 import { compare } from "../../working/comparison.ts";
 import { given } from "../../working/quantity.ts";
 import type { Finding } from "../check.ts";
-import { LEAST_STAGGER, LONGEST_OPEN_EDGE, SEAM_TOLERANCE } from "../limits.ts";
+import { LEAST_STAGGER, LONGEST_OPEN_EDGE, MOST_OVERHANG, SEAM_TOLERANCE } from "../limits.ts";
 import { spanGap } from "../places.ts";
 import { type BoardEdge, edgesAlongStuds, openLength, supportsOn } from "./boardEdges.ts";
 import { atLeast, type Fit, gapBetween, type Rule } from "./context.ts";
@@ -17,16 +17,24 @@ export const boardSeams: Rule = (fit) => {
     const edges = edgesAlongStuds(fit, surface);
     if (edges.length === 0) continue;
     if (surface.stack.studs === undefined && surface.stack.furring === undefined) {
-      out.push(fit.make("boards without support", { surface: surface.name }, { verdict: "watch", at: `board-seams/${surface.id}`, about: [surface.id] }));
+      out.push(
+        fit.make(
+          "boards without support",
+          { surface: surface.name },
+          { verdict: "watch", at: `board-seams/${surface.id}`, about: [surface.id] },
+        ),
+      );
       continue;
     }
     if (surface.stack.furring !== undefined) {
-      out.push(fit.make("edges on furring", { surface: surface.name }, { verdict: "note", at: `board-seams/${surface.id}`, about: [surface.id] }));
+      out.push(
+        fit.make("edges on furring", { surface: surface.name }, { verdict: "note", at: `board-seams/${surface.id}`, about: [surface.id] }),
+      );
       continue;
     }
     const supports = supportsOn(fit, surface);
     const open = edges
-      .map((edge) => ({ edge, length: openLength(edge, supports) }))
+      .map((edge) => ({ edge, length: openLength(edge, supports, isAtEnd(surface, edge) ? MOST_OVERHANG.value : SEAM_TOLERANCE.value) }))
       .filter(({ length }) => length > LONGEST_OPEN_EDGE.value + SAME_LENGTH);
     count += edges.length;
     for (const [layer, found] of byLayer(open)) out.push(unsupported(fit, surface, layer, found));
@@ -78,7 +86,11 @@ export const boardStagger: Rule = (fit) => {
 function unsupported(fit: Fit, surface: Surface, layer: number, found: readonly { edge: BoardEdge; length: number }[]): Finding {
   const worst = found.reduce((most, one) => (one.length > most.length ? one : most));
   const { board, u } = worst.edge;
-  const length = given(worst.length, "m", "c_open", `length of the edge of ${board.id} without support`, { kind: "part", id: board.id, field: "outline against the supports" });
+  const length = given(worst.length, "m", "c_open", `length of the edge of ${board.id} without support`, {
+    kind: "part",
+    id: board.id,
+    field: "outline against the supports",
+  });
   const facts = { surface: surface.name, layer, count: found.length, at: u, open: worst.length };
   return fit.make("edge off support", facts, {
     verdict: "stop",
@@ -100,16 +112,20 @@ function byLayer<T extends { readonly edge: BoardEdge }>(found: readonly T[]): R
 }
 
 /** An edge that a board of the same layer meets: not at the ends of the lining, and not around a hole. */
-function isSeam(fit: Fit, surface: Surface, { u, v }: BoardEdge): boolean {
-  const { lined } = surface;
-  const inner = u > lined.u0 + LEAST_EDGE && u < lined.u1 - LEAST_EDGE;
+function isSeam(fit: Fit, surface: Surface, edge: BoardEdge): boolean {
+  const { u, v } = edge;
   const atHole = fit.build.openings.some(
     ({ surface: { id }, lining }) =>
       id === surface.id &&
       Math.min(Math.abs(u - lining.u0), Math.abs(u - lining.u1)) < SEAM_TOLERANCE.value &&
       spanGap(v, { from: lining.v0, to: lining.v1 }) < -SEAM_TOLERANCE.value,
   );
-  return inner && !atHole;
+  return !isAtEnd(surface, edge) && !atHole;
+}
+
+/** True at the two ends of the lining, where a board butts against the neighbour. */
+function isAtEnd({ lined }: Surface, { u }: BoardEdge): boolean {
+  return u <= lined.u0 + LEAST_EDGE || u >= lined.u1 - LEAST_EDGE;
 }
 
 /** Ends of the lining shift by the thickness of the neighbour's boards. */
@@ -130,6 +146,7 @@ function seamsApart(edge: BoardEdge, other: BoardEdge) {
 
 function isSnag(fit: Fit, surface: Surface, layer: number, u: number): boolean {
   return fit.build.snags.some(
-    (snag) => snag.kind === "stagger lost" && snag.surface === surface.id && snag.layer === layer && Math.abs(snag.seam - u) < SEAM_TOLERANCE.value,
+    (snag) =>
+      snag.kind === "stagger lost" && snag.surface === surface.id && snag.layer === layer && Math.abs(snag.seam - u) < SEAM_TOLERANCE.value,
   );
 }

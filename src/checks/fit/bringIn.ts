@@ -7,7 +7,7 @@ import type { Finding } from "../check.ts";
 import { tightest } from "../finding.ts";
 import { type Fit, line, notNegative, type PlacedItem, type Rule } from "./context.ts";
 import { smallerSpare } from "./formulas.ts";
-import { roomOf } from "./itemsInRooms.ts";
+import { isOutside, roomOf } from "./itemsInRooms.ts";
 import { worldBox } from "../places.ts";
 
 /** Every item goes through the doorways and hatches on the way to its room, its longest size first. */
@@ -19,7 +19,7 @@ export const bringIn: Rule = (fit) => {
   let looked = 0;
   for (const placed of fit.items) {
     const room = fit.build.rooms.findIndex((one) => one === roomOf(fit, placed.box));
-    if (room < 0) continue;
+    if (room < 0 || isOutside(fit, placed)) continue;
     looked += 1;
     const passed = ways.map((way) => ({ way, ...spare(placed, way) })).filter(({ comparison }) => comparison.holds);
     const path = widestPath(room, roomCount, passed);
@@ -34,7 +34,14 @@ export const bringIn: Rule = (fit) => {
   const least = tightest(through);
   if (out.length > 0 || least === undefined) return out;
   const facts = { count: looked, item: least.item, opening: least.way.name, spare: least.comparison.margin };
-  return [fit.make("items can be brought in", facts, { verdict: "pass", at: "bring-in", about: [least.item, least.way.id], comparison: least.comparison })];
+  return [
+    fit.make("items can be brought in", facts, {
+      verdict: "pass",
+      at: "bring-in",
+      about: [least.item, least.way.id],
+      comparison: least.comparison,
+    }),
+  ];
 };
 
 /** A way through: between two rooms, or from the outside (-1) into one. */
@@ -60,7 +67,10 @@ function waysOf({ build }: Fit): readonly Way[] {
     .map((placed): Way => ({
       id: placed.opening.id,
       name: placed.opening.id,
-      joins: joinsOf(rooms.map(({ x }) => x), placed),
+      joins: joinsOf(
+        rooms.map(({ x }) => x),
+        placed,
+      ),
       ...passageOf(placed),
     }));
   const { doorEnd } = build.job.faces;
@@ -77,7 +87,10 @@ function passageOf({ opening, clear }: PlacedOpening): { readonly width: number;
   return { width, height: freeArea / width };
 }
 
-function joinsOf(rooms: readonly { readonly from: number; readonly to: number }[], { surface, clear }: PlacedOpening): readonly [number, number] {
+function joinsOf(
+  rooms: readonly { readonly from: number; readonly to: number }[],
+  { surface, clear }: PlacedOpening,
+): readonly [number, number] {
   const { x } = worldBox(surface, clear, { from: 0, to: 0 });
   const middle = (x.from + x.to) / 2;
   if (surface.kind === "partition") {
@@ -110,7 +123,8 @@ function spare(placed: PlacedItem, way: Way): { readonly comparison: ReturnType<
   const [small, middle] = sizesOf(placed) as [number, number, number];
   const [less, more] = [Math.min(way.width, way.height), Math.max(way.width, way.height)];
   const { id } = placed.item;
-  const size = (value: number, symbol: string, means: string): Quantity<"m"> => given(value, "m", symbol, `${means} of ${id}`, { kind: "part", id, field: "size" });
+  const size = (value: number, symbol: string, means: string): Quantity<"m"> =>
+    given(value, "m", symbol, `${means} of ${id}`, { kind: "part", id, field: "size" });
   return {
     comparison: notNegative(
       apply(

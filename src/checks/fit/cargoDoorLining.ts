@@ -5,6 +5,7 @@ import { SAME_LENGTH } from "../../geometry/tolerance.ts";
 import { compare } from "../../working/comparison.ts";
 import { apply } from "../../working/formula.ts";
 import { given, type Quantity } from "../../working/quantity.ts";
+import { fromRow } from "../fromRow.ts";
 import type { Finding } from "../check.ts";
 import { tightest } from "../finding.ts";
 import { atLeast, distance, type Fit, line, type Rule } from "./context.ts";
@@ -33,9 +34,13 @@ function thickness({ build, make }: Fit, name: string, lining: BuildUp): Finding
   const { cargoDoors } = build.box;
   const d = layersOf(name, lining);
   const has = apply(layersThickness, { d }, { means: "thickness of the cargo doors' lining" });
-  const most = given(cargoDoors.liningDepth, "m", "d_leaf", "greatest thickness behind which the cargo doors close", {
-    kind: "catalogue", row: `boxes/${build.box.id}`, field: "cargoDoors.liningDepth", source: cargoDoors.source,
-  });
+  const most = given(
+    cargoDoors.liningDepth,
+    "m",
+    "d_leaf",
+    "greatest thickness behind which the cargo doors close",
+    fromRow(`boxes/${build.box.id}`, "cargoDoors.liningDepth", cargoDoors.source),
+  );
   const comparison = compare(has, "<=", most, SAME_LENGTH);
   const body = { at: "cargo-door-lining/thickness", about: ["doorEnd"], comparison };
   const facts = { has: has.value, most: most.value };
@@ -49,16 +54,21 @@ function thickness({ build, make }: Fit, name: string, lining: BuildUp): Finding
 function layersOf(name: string, { foam, studs, furring, boards }: BuildUp): readonly Quantity<"m">[] {
   const section = (row: string) => {
     const found = catalogue.sections.get(row);
-    return given(found.depth, "m", "d", `depth of ${found.what}`, { kind: "catalogue", row: `sections/${row}`, field: "depth", source: found.source });
+    return given(found.depth, "m", "d", `depth of ${found.what}`, fromRow(`sections/${row}`, "depth", found.source));
   };
-  const standOff = studs === undefined ? [] : [given(studs.standOff, "m", "d", "stand-off of the studs", { kind: "job", path: pathText(["buildUps", name, "studs", "standOff"]) }), section(studs.row)];
+  const typed = (value: number, means: string, ...field: readonly string[]) =>
+    given(value, "m", "d", means, { kind: "job", path: pathText(["buildUps", name, ...field]) });
+  // Studs right against the leaf are the default, which nobody typed.
+  const standOff =
+    studs === undefined || studs.standOff === 0 ? [] : [typed(studs.standOff, "stand-off of the studs", "studs", "standOff")];
   return [
-    ...(foam === undefined || studs !== undefined ? [] : [given(foam.thickness, "m", "d", "thickness of foam", { kind: "job", path: pathText(["buildUps", name, "foam", "thickness"]) })]),
+    ...(foam === undefined || studs !== undefined ? [] : [typed(foam.thickness, "thickness of foam", "foam", "thickness")]),
     ...standOff,
+    ...(studs === undefined ? [] : [section(studs.row)]),
     ...(furring === undefined || furring.temporary ? [] : [section(furring.row)]),
     ...boards.map(({ row }) => {
       const board = catalogue.boards.get(row);
-      return given(board.thickness, "m", "d", `thickness of ${board.what}`, { kind: "catalogue", row: `boards/${row}`, field: "thickness", source: board.source });
+      return given(board.thickness, "m", "d", `thickness of ${board.what}`, fromRow(`boards/${row}`, "thickness", board.source));
     }),
   ];
 }
@@ -70,9 +80,13 @@ function margins(fit: Fit): readonly Finding[] {
   const doorEnd = build.surfaces.find(({ id }) => id === "doorEnd");
   const reach = doorEnd?.leafStack?.finished;
   if (doorEnd === undefined || reach === undefined) return [];
-  const least = given(cargoDoors.liningMargin, "m", "c_leaf_edge", "margin that the lining keeps from a leaf's edge", {
-    kind: "catalogue", row: `boxes/${build.box.id}`, field: "cargoDoors.liningMargin", source: cargoDoors.source,
-  });
+  const least = given(
+    cargoDoors.liningMargin,
+    "m",
+    "c_leaf_edge",
+    "margin that the lining keeps from a leaf's edge",
+    fromRow(`boxes/${build.box.id}`, "cargoDoors.liningMargin", cargoDoors.source),
+  );
   const leaves = fit.parts("doorEnd", "cargo door");
   const boards = fit.parts("doorEnd", "board").filter(({ depth }) => depth.to <= reach + SAME_LENGTH);
   const sides = sidesOf(doorEnd);
@@ -88,7 +102,11 @@ function margins(fit: Fit): readonly Finding[] {
     ] as const;
     return ends.map(([from, to], index) => {
       const side = sides[index] ?? "";
-      const margin = distance(line(from, index % 2 === 0 ? leaf.id : board.id, `edge ${side}`), line(to, index % 2 === 0 ? board.id : leaf.id, `edge ${side}`), `margin at the leaf's edge ${side}`);
+      const margin = distance(
+        line(from, index % 2 === 0 ? leaf.id : board.id, `edge ${side}`),
+        line(to, index % 2 === 0 ? board.id : leaf.id, `edge ${side}`),
+        `margin at the leaf's edge ${side}`,
+      );
       return { board: board.id, side, comparison: atLeast(margin, least) };
     });
   });

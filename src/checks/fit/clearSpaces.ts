@@ -7,12 +7,14 @@ import type { Finding } from "../check.ts";
 import { tightest } from "../finding.ts";
 import { AXES, type Axis, spanGap, type WorldBox } from "../places.ts";
 import { atLeast, distance, type Fit, line, type PlacedItem, type Rule } from "./context.ts";
-import { roomOf } from "./itemsInRooms.ts";
+import { isOutside, roomOf } from "./itemsInRooms.ts";
 import { faceName, TOWARD } from "./sides.ts";
 
-/** The clear space that an item asks for is free of other items and lies within its room. */
+/** The clear space that an item asks for is free of other items and lies within its room; outside the box nothing is known of. */
 export const clearSpaces: Rule = (fit) => {
-  const cases = fit.items.flatMap((placed) => spacesOf(placed.item).map((space) => freeSpace(fit, placed, space)));
+  const cases = fit.items
+    .filter((placed) => !isOutside(fit, placed))
+    .flatMap((placed) => spacesOf(placed.item).map((space) => freeSpace(fit, placed, space)));
   const out = cases
     .filter(({ comparison }) => !comparison.holds)
     .map(({ item, words, blocker, about, comparison }): Finding => {
@@ -78,7 +80,13 @@ function freeSpace(fit: Fit, { item, box }: PlacedItem, { axis, end, needs, fiel
   const stop = line(first.at, first.name, `face toward ${item.id}`);
   const means = `free ${words} of ${item.id}`;
   const free = sign > 0 ? distance(face, stop, means) : distance(stop, face, means);
-  return { item: item.id, words, blocker: first.name, about: [item.id, ...first.about], comparison: atLeast(free, wanted(fit, item, needs, field, words)) };
+  return {
+    item: item.id,
+    words,
+    blocker: first.name,
+    about: [item.id, ...first.about],
+    comparison: atLeast(free, wanted(fit, item, needs, field, words)),
+  };
 }
 
 /** True where `other` lies before that face of `box`, within its width and height. */

@@ -9,6 +9,7 @@ import { cargoDoorOpenings } from "./cargoDoorOpenings.ts";
 import { clearSpaces } from "./clearSpaces.ts";
 import { fitOf, type Rule } from "./context.ts";
 import { foamInStack } from "./foamInStack.ts";
+import { itemsAndArticles } from "./itemsAndArticles.ts";
 import { itemsApart } from "./itemsApart.ts";
 import { itemsInRooms } from "./itemsInRooms.ts";
 import { nozzleRoom } from "./nozzleRoom.ts";
@@ -47,6 +48,7 @@ const RULES: readonly Rule[] = [
   roomSizes,
   itemsInRooms,
   itemsApart,
+  itemsAndArticles,
   clearSpaces,
   swings,
   swingsAndItems,

@@ -1,10 +1,12 @@
 import { catalogue } from "../../catalogue/catalogue.ts";
+import { surfaceOf } from "../../build/build.ts";
 import type { Surface } from "../../build/surface.ts";
 import type { BuildUp } from "../../job/job.ts";
 import { pathText } from "../../job/path.ts";
 import { SAME_LENGTH } from "../../geometry/tolerance.ts";
 import { compare, type Comparison } from "../../working/comparison.ts";
 import { given, type Quantity } from "../../working/quantity.ts";
+import { fromRow } from "../fromRow.ts";
 import type { Finding } from "../check.ts";
 import { tightest } from "../finding.ts";
 import { buildUpOn } from "./buildUpOn.ts";
@@ -30,12 +32,18 @@ export const foamInStack: Rule = (fit) => {
   const least = tightest(fits);
   if (out.length > 0 || least === undefined) return out;
   const facts = { count: fits.length, surface: least.surface, spare: least.comparison.margin };
-  return [fit.make("foam fits", facts, { verdict: "pass", at: "foam-in-stack", about: fits.map(({ id }) => id), comparison: least.comparison })];
+  return [
+    fit.make("foam fits", facts, { verdict: "pass", at: "foam-in-stack", about: fits.map(({ id }) => id), comparison: least.comparison }),
+  ];
 };
 
 function foamOf({ id, stack }: Surface): Quantity<"m"> {
   if (stack.foam === undefined) throw new RangeError(`${id} has no foam in its stack`);
-  return distance(line(stack.foam.from, id, "back of foam"), line(stack.foam.to, id, "front of foam"), "thickness of foam from the inside plane");
+  return distance(
+    line(stack.foam.from, id, "back of foam"),
+    line(stack.foam.to, id, "front of foam"),
+    "thickness of foam from the inside plane",
+  );
 }
 
 function withinBoards(surface: Surface): Comparison<"m"> {
@@ -53,32 +61,59 @@ function proud({ make }: Fit, surface: Surface, comparison: Comparison<"m">): Fi
 
 function behindStuds({ make }: Fit, surface: Surface, name: string, { studs }: BuildUp): readonly Finding[] {
   if (studs === undefined) return [];
-  const standOff = given(studs.standOff, "m", "c_off", "stand-off of the studs", { kind: "job", path: pathText(["buildUps", name, "studs", "standOff"]) });
+  const standOff = given(studs.standOff, "m", "c_off", "stand-off of the studs", {
+    kind: "job",
+    path: pathText(["buildUps", name, "studs", "standOff"]),
+  });
   const comparison = atLeast(foamOf(surface), standOff);
   if (comparison.holds) return [];
   const facts = { surface: surface.name, foam: comparison.left.value, standOff: standOff.value };
-  return [make("foam short of studs", facts, { verdict: "watch", at: `foam-in-stack/${surface.id}/studs`, about: [surface.id], comparison })];
+  return [
+    make("foam short of studs", facts, { verdict: "watch", at: `foam-in-stack/${surface.id}/studs`, about: [surface.id], comparison }),
+  ];
 }
 
-function onePass({ make }: Fit, surface: Surface, { foam }: BuildUp): readonly Finding[] {
+function onePass({ make }: Fit, surface: Surface, { foam }: Pick<BuildUp, "foam">): readonly Finding[] {
   if (foam === undefined) return [];
   const row = catalogue.foams.get(foam.row);
-  const least = given(row.passThickness.least, "m", "d_pass", `least pass of ${row.what}`, { kind: "catalogue", row: `foams/${row.id}`, field: "passThickness.least", source: row.source });
+  const least = given(
+    row.passThickness.least,
+    "m",
+    "d_pass",
+    `least pass of ${row.what}`,
+    fromRow(`foams/${row.id}`, "passThickness.least", row.source),
+  );
   const comparison = atLeast(foamOf(surface), least);
   if (comparison.holds) return [];
   const facts = { surface: surface.name, foam: comparison.left.value, least: least.value };
-  return [make("foam below one pass", facts, { verdict: "watch", at: `foam-in-stack/${surface.id}/pass`, about: [surface.id], comparison })];
+  return [
+    make("foam below one pass", facts, { verdict: "watch", at: `foam-in-stack/${surface.id}/pass`, about: [surface.id], comparison }),
+  ];
 }
 
 /** Foam under the floor keeps between the cross-members, where forks and chassis do not reach it. */
-function underFloor({ build, make }: Fit): readonly Finding[] {
+function underFloor(fit: Fit): readonly Finding[] {
+  const { build, make } = fit;
   const { foam } = build.job.floor;
   if (foam === undefined) return [];
+  const thin = onePass(fit, surfaceOf(build, "floor"), { foam });
   const { crossMembers, id } = build.box;
-  const thickness = given(foam.thickness, "m", "d_foam", "thickness of foam under the floor", { kind: "job", path: "floor.foam.thickness" });
-  const depth = given(crossMembers.depth, "m", "h_cross", "depth of the cross-members", { kind: "catalogue", row: `boxes/${id}`, field: "crossMembers.depth", source: crossMembers.source });
+  const thickness = given(foam.thickness, "m", "d_foam", "thickness of foam under the floor", {
+    kind: "job",
+    path: "floor.foam.thickness",
+  });
+  const depth = given(
+    crossMembers.depth,
+    "m",
+    "h_cross",
+    "depth of the cross-members",
+    fromRow(`boxes/${id}`, "crossMembers.depth", crossMembers.source),
+  );
   const comparison = compare(thickness, "<=", depth, SAME_LENGTH);
-  if (comparison.holds) return [];
+  if (comparison.holds) return thin;
   const facts = { foam: thickness.value, depth: depth.value };
-  return [make("foam below cross-members", facts, { verdict: "watch", at: "foam-in-stack/floor/depth", about: ["floor"], comparison })];
+  return [
+    ...thin,
+    make("foam below cross-members", facts, { verdict: "watch", at: "foam-in-stack/floor/depth", about: ["floor"], comparison }),
+  ];
 }

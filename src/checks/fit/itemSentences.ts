@@ -14,8 +14,13 @@ export const itemSentences = {
   "items apart": (f: { one: string; other: string; apart: number }, say) =>
     `No two items take the same space; the nearest are ${f.one} and ${f.other}, ${say.length(f.apart)} apart.`,
 
+  "item in article": (f: { item: string; article: string; over: number }, say) =>
+    `${f.item} stands where ${f.article} reaches into the room, by ${say.amount(f.over)} at least; move one of them.`,
+  "items clear of articles": (f: { item: string; article: string; clear: number }, say) =>
+    `No item stands where an article reaches into the room; nearest is ${f.item}, ${say.length(f.clear)} from ${f.article}.`,
+
   "clear space short": (f: { item: string; side: string; needs: number; has: number; blocker: string }, say) => {
-    const [needs, has] = say.lengths(f.needs, f.has);
+    const [needs, has] = f.has > 0 ? say.lengths(f.needs, f.has) : [say.length(f.needs), "none"];
     return `${f.item} needs ${needs} free ${f.side} and has ${has}: ${f.blocker} is in the way.`;
   },
   "clear spaces kept": (f: { count: number; item: string; side: string; spare: number }, say) =>
@@ -26,6 +31,7 @@ export const itemSentences = {
   "swings clear of items": (f: { item: string; opening: string; clear: number }, say) =>
     `No item stands in a door's swing; nearest is ${f.item}, ${say.length(f.clear)} from the leaf of ${f.opening}.`,
   "item before opening": (f: { item: string; opening: string; has: number; least: number }, say) => {
+    if (f.has <= 0) return `${f.item} stands right in ${f.opening}; leave ${say.length(f.least)} free before it.`;
     const [has, least] = say.lengths(f.has, f.least);
     return `${f.item} stands ${has} before ${f.opening}; leave ${least} free.`;
   },

@@ -1,34 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { checkWorking } from "../../../test/checkWorking.ts";
+import { found, only } from "../../../test/fitFindings.ts";
 import { type HandPart, handBuild, type JobFile, partitionAt, stud } from "../../../test/handBuilt.ts";
-import type { Build } from "../../build/build.ts";
-import type { Finding } from "../check.ts";
-import { FREE_BEFORE_AIR, LEAST_HEADROOM } from "../limits.ts";
-import { fit } from "./fit.ts";
+import { item, mm, withItems } from "../../../test/handItems.ts";
+import { LEAST_HEADROOM } from "../limits.ts";
 
-const mm = (metres: number): string => `${(metres * 1000).toFixed(6)} mm`;
-/** An item 600 x 600 x 900 mm. */
-const item = (id: string, along: number, across: number, more: JobFile = {}): JobFile => ({
-  id,
-  what: `Item ${id}`,
-  size: { length: "600 mm", width: "600 mm", height: "900 mm" },
-  mass: "50 kg",
-  at: { along: mm(along), across: mm(across) },
-  ...more,
-});
-const room = (file: JobFile, items: readonly JobFile[], more: JobFile = {}): void => void Object.assign(file, { items, ...more });
-const withItems = (items: readonly JobFile[], more: JobFile = {}, parts: readonly HandPart[] = []): Build => handBuild((file) => room(file, items, more), parts);
-const found = (build: Build, rule: string): readonly Finding[] => {
-  const findings = fit.run(build).filter(({ id }) => id === `fit/${rule}` || id.startsWith(`fit/${rule}/`));
-  for (const { working, comparison } of findings) checkWorking([...working, ...(comparison === undefined ? [] : [comparison.left, comparison.right])]);
-  return findings;
-};
-const only = (build: Build, rule: string): Finding => {
-  const findings = found(build, rule);
-  expect(findings).toHaveLength(1);
-  return findings[0]!;
-};
 const bare = handBuild();
 /** Finished faces from the inside planes, as items are placed. */
 const left = bare.surfaces.find(({ id }) => id === "left")!.stack.finished;
@@ -95,6 +71,25 @@ describe("clear spaces", () => {
     expect(only(withItems([asking("right", { front: "1 m" }), item("B", 3, left + 0.7)]), "clear-spaces").verdict).toBe("pass");
   });
 
+  test("in front is where the front faces", () => {
+    // 300 mm from the left wall, and far from all others.
+    const facing = (front: string) => only(withItems([item("A", 2, left + 0.3, { front, clear: { front: "500 mm" } })]), "clear-spaces");
+    expect(facing("left")).toMatchObject({ verdict: "stop", facts: { blocker: "the left wall" } });
+    expect(facing("left").facts["has"]).toBeCloseTo(0.3, 9);
+    for (const front of ["right", "blindEnd", "doorEnd"]) expect(facing(front).verdict).toBe("pass");
+    const atBlindEnd = only(withItems([item("A", 0.3, left + 0.3, { front: "blindEnd", clear: { front: "500 mm" } })]), "clear-spaces");
+    expect(atBlindEnd).toMatchObject({ verdict: "stop", facts: { blocker: "the wall of Room toward the blind end" } });
+  });
+
+  test("of an item outside the box nothing is said", () => {
+    expect(found(withItems([item("A", 2, -1.2, { front: "left", clear: { front: "1 m" } })]), "clear-spaces")).toEqual([]);
+  });
+
+  test("where another item stands within it, there is none left", () => {
+    const inside = only(withItems([asking("doorEnd", { front: "1 m" }), item("B", 2.4, left)]), "clear-spaces");
+    expect(inside.says).toContain("has none: B is in the way");
+  });
+
   test("behind, beside and above are looked at by themselves", () => {
     const sides = found(withItems([asking("right", { sides: "100 mm", back: "50 mm", above: "2 m" })]), "clear-spaces");
     expect(sides.map(({ facts }) => facts["side"])).toEqual(["behind", "above"]);
@@ -153,41 +148,48 @@ describe("swings", () => {
     expect(near).toMatchObject([{ verdict: "stop", code: "swing hits partition" }]);
     const wide = found(withItems([], { openings: [door("D1", 0.1, { hinge: "left", opens: "in", angle: "150°" })] }), "swings");
     expect(wide).toMatchObject([{ verdict: "stop", code: "swing hits wall", facts: { wall: "blind end" } }]);
+    const outward = found(withItems([], { openings: [door("D1", 0.1, { hinge: "left", opens: "out", angle: "180°" })] }), "swings");
+    expect(outward).toMatchObject([{ verdict: "pass" }]);
+    const along = found(withItems([], { openings: [door("D1", 2, { hinge: "left", opens: "in", angle: "180°" })] }), "swings");
+    expect(along).toMatchObject([{ verdict: "pass" }]);
   });
 });
 
-describe("before openings", () => {
-  const fan = { id: "FN1", kind: "fan", face: "left", at: { along: "2 m", up: "500 mm" }, size: { width: "400 mm", height: "400 mm" } };
-
-  test("a fan wants its free depth, exactly; aside of it nothing is said", () => {
-    const before = (off: number) => only(withItems([item("A", 2, left + off)], { openings: [fan] }), "before-openings");
-    expect(before(FREE_BEFORE_AIR.value).verdict).toBe("pass");
-    expect(before(FREE_BEFORE_AIR.value - 0.001)).toMatchObject({ verdict: "watch", facts: { item: "A", opening: "FN1" } });
-    expect(only(withItems([item("A", 3.5, left)], { openings: [fan] }), "before-openings").code).toBe("openings free");
+describe("swings toward the wall across", () => {
+  test("a leaf needs a lobby as deep as it is wide, exactly", () => {
+    const door = { id: "D1", kind: "personnel door", face: "P1", at: { along: "700 mm", up: "0 mm" }, size: { width: "900 mm", height: "2000 mm" }, swing: { hinge: "left", opens: "out" } };
+    const lobby = (depth: number) => {
+      const end = bare.surfaces.find(({ id }) => id === "doorEnd")!;
+      const floor = bare.surfaces.find(({ id }) => id === "floor")!;
+      const near = -handBuild((file) => void Object.assign(file, partitionAt("2 m"))).surfaces.find(({ id }) => id === "P1")!.stack.finished;
+      const at = end.origin.x - end.stack.finished - depth - near - floor.origin.x;
+      return found(withItems([], { ...partitionAt(mm(at)), openings: [door] }), "swings");
+    };
+    expect(lobby(0.9)).toMatchObject([{ verdict: "pass" }]);
+    expect(lobby(0.899)).toMatchObject([{ verdict: "stop", code: "swing hits wall", facts: { opening: "D1", wall: "door end" } }]);
+    expect(lobby(0.899)[0]?.facts["over"]).toBeCloseTo(0.001, 9);
   });
 });
 
-describe("bringing in", () => {
-  const door = (width: string) => ({ id: "D1", kind: "personnel door", face: "left", at: { along: "2 m", up: "0 mm" }, size: { width, height: "2000 mm" } });
+describe("items and articles", () => {
+  // A fan of the test's own, 300 mm deep into the room over 400 x 400 mm.
+  const fan: HandPart = { id: "fan", surface: "left", role: "article", rect: { u0: 2, u1: 2.4, v0: 0.5, v1: 0.9 }, depth: { from: -0.04, to: 0.3 } };
+  const along = 2 + bare.surfaces.find(({ id }) => id === "left")!.origin.x - bare.surfaces.find(({ id }) => id === "floor")!.origin.x;
 
-  test("smallest two sizes against the door, exactly", () => {
-    const through = (size: string) => only(withItems([item("A", 2, 0.5)], { openings: [door(size)] }), "bring-in").verdict;
-    expect(through("600 mm")).toBe("pass");
-    expect(through("599 mm")).toBe("watch");
+  test("an item may touch an article but not stand in it, along each axis", () => {
+    const at = (u: number, v: number, up = 0) => only(withItems([item("A", u, v, { at: { along: mm(u), across: mm(v), up: mm(up) } })], {}, [fan]), "items-and-articles");
+    const floor = bare.surfaces.find(({ id }) => id === "floor")!.stack.finished;
+    expect(at(along, 0.3)).toMatchObject({ verdict: "pass", facts: { item: "A", article: "fan" } });
+    expect(at(along, 0.299)).toMatchObject({ verdict: "stop", about: ["A", "fan"] });
+    expect(at(along, 0.299).facts["over"]).toBeCloseTo(0.001, 9);
+    expect(at(along - 0.6, 0.1).verdict).toBe("pass");
+    expect(at(along - 0.599, 0.1).verdict).toBe("stop");
+    expect(at(along, 0.1, 0.9 - floor).verdict).toBe("pass");
+    expect(at(along, 0.1, 0.899 - floor).verdict).toBe("stop");
   });
 
-  test("no door at all is watched; working cargo doors without a wall behind let it in", () => {
-    expect(only(withItems([item("A", 2, 0.5)]), "bring-in").code).toBe("item cannot be brought in");
-    const faces = { left: {}, right: {}, blindEnd: {}, doorEnd: { cargoDoors: "working" }, roof: {} };
-    expect(only(withItems([item("A", 2, 0.5)], { faces }), "bring-in").facts["opening"]).toBe("the cargo doors");
-  });
-
-  test("a room behind a partition is reached through the partition's door", () => {
-    const behind = (openings: readonly JobFile[]) => only(withItems([item("A", 0.5, 0.5)], { ...partitionAt("1.5 m"), openings }), "bring-in");
-    const inner = { id: "D2", kind: "personnel door", face: "P1", at: { along: "500 mm", up: "0 mm" }, size: { width: "700 mm", height: "2000 mm" } };
-    expect(behind([door("900 mm")]).verdict).toBe("watch");
-    expect(behind([door("900 mm"), inner])).toMatchObject({ verdict: "pass", facts: { opening: "D2" } });
-    expect(behind([door("900 mm"), inner]).facts["spare"]).toBeCloseTo(0.1, 9);
+  test("no article, nothing said", () => {
+    expect(found(withItems([item("A", 2, 0.5)]), "items-and-articles")).toEqual([]);
   });
 });
 
@@ -197,4 +199,18 @@ test("room sizes are told, and too low a ceiling is watched", () => {
   expect(size.facts["width"]).toBeCloseTo(2.352 - 2 * left, 9);
   const low = only(handBuild((file) => void Object.assign(file, { box: { row: "20-standard", condition: "new" }, floor: { layers: Array(4).fill({ row: "plywood-3-4" }) }, buildUps: { ...(file["buildUps"] as object), ceiling: { what: "deep", boards: [], foam: { row: "foam-closed-cell-2lb", thickness: "230 mm" } } } })), "room-sizes/R1");
   expect(low).toMatchObject({ verdict: "watch", code: "room too low", facts: { least: LEAST_HEADROOM.value } });
+});
+
+test("a room may be as low as the least height, exactly", () => {
+  const height = Number(only(bare, "room-sizes/R1").facts["height"]);
+  const lowered = (by: number) => {
+    const build = handBuild((file) => {
+      const buildUps = file["buildUps"] as Record<string, JobFile>;
+      const studs = buildUps["ceiling"]!["studs"] as JobFile;
+      buildUps["ceiling"] = { ...buildUps["ceiling"], studs: { ...studs, standOff: mm(0.0127 + by) } };
+    });
+    return only(build, "room-sizes/R1").verdict;
+  };
+  expect(lowered(height - LEAST_HEADROOM.value)).toBe("pass");
+  expect(lowered(height - LEAST_HEADROOM.value + 0.001)).toBe("watch");
 });

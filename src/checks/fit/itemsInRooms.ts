@@ -13,7 +13,7 @@ export const itemsInRooms: Rule = (fit) => {
   for (const placed of fit.items) {
     const { id } = placed.item;
     const room = roomOf(fit, placed.box);
-    if (room === undefined || isOutside(fit, placed.box)) {
+    if (room === undefined || isOutside(fit, placed)) {
       out.push(fit.make("item on the outside", { item: id }, { verdict: "note", at: `items-in-rooms/${id}`, about: [id] }));
       continue;
     }
@@ -21,7 +21,9 @@ export const itemsInRooms: Rule = (fit) => {
     const worst = tightest(margins);
     if (worst !== undefined && !worst.comparison.holds) {
       const facts = { item: id, room: room.name, over: -worst.comparison.margin, face: worst.face };
-      out.push(fit.make("item outside room", facts, { verdict: "stop", at: `items-in-rooms/${id}`, about: [id], comparison: worst.comparison }));
+      out.push(
+        fit.make("item outside room", facts, { verdict: "stop", at: `items-in-rooms/${id}`, about: [id], comparison: worst.comparison }),
+      );
       continue;
     }
     // An item stands on the floor; that side says nothing.
@@ -29,8 +31,16 @@ export const itemsInRooms: Rule = (fit) => {
   }
   const least = tightest(inside);
   if (out.some(({ verdict }) => verdict === "stop") || least === undefined) return out;
-  const facts = { count: new Set(inside.map(({ item }) => item)).size, item: least.item, margin: least.comparison.margin, face: least.face };
-  return [...out, fit.make("items in rooms", facts, { verdict: "pass", at: "items-in-rooms", about: [least.item], comparison: least.comparison })];
+  const facts = {
+    count: new Set(inside.map(({ item }) => item)).size,
+    item: least.item,
+    margin: least.comparison.margin,
+    face: least.face,
+  };
+  return [
+    ...out,
+    fit.make("items in rooms", facts, { verdict: "pass", at: "items-in-rooms", about: [least.item], comparison: least.comparison }),
+  ];
 };
 
 /** The room that most of a block's length lies in; undefined where the build has no rooms. */
@@ -57,7 +67,7 @@ function marginsOf({ item, box }: PlacedItem, room: PlacedRoom): readonly Margin
 }
 
 /** True where no part of the item lies within the outside faces of the box. */
-function isOutside({ build }: Fit, box: WorldBox): boolean {
+export function isOutside({ build }: Fit, { box }: PlacedItem): boolean {
   const { outside, insets } = build.box;
   const shell: WorldBox = {
     x: { from: 0, to: outside.length },

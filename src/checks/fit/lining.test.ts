@@ -1,26 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { checkWorking } from "../../../test/checkWorking.ts";
+import { found, only } from "../../../test/fitFindings.ts";
 import { board, type HandPart, handBuild, type JobFile, stud } from "../../../test/handBuilt.ts";
-import type { Build, Snag } from "../../build/build.ts";
+import type { Snag } from "../../build/build.ts";
 import { catalogue } from "../../catalogue/catalogue.ts";
 import { inch } from "../../catalogue/imperial.ts";
 import { cutRects } from "../../geometry/polygon.ts";
-import type { Finding } from "../check.ts";
 import { LEAST_STAGGER } from "../limits.ts";
 import { sharedArea } from "./boardOverlap.ts";
-import { fit } from "./fit.ts";
+import { rectsOf } from "./outline.ts";
 
-const found = (build: Build, rule: string): readonly Finding[] => {
-  const findings = fit.run(build).filter(({ id }) => id === `fit/${rule}` || id.startsWith(`fit/${rule}/`));
-  for (const { working, comparison } of findings) checkWorking([...working, ...(comparison === undefined ? [] : [comparison.left, comparison.right])]);
-  return findings;
-};
-const only = (build: Build, rule: string): Finding => {
-  const findings = found(build, rule);
-  expect(findings).toHaveLength(1);
-  return findings[0]!;
-};
 const bare = handBuild();
 const surface = (id: string) => bare.surfaces.find((one) => one.id === id)!;
 const boards = surface("left").stack.boards[0]!;
@@ -72,16 +61,19 @@ describe("cargo doors over their lining", () => {
   test("boards keep the margin to the leaf's edge, exactly", () => {
     const leaf = { u0: 0, u1: leafWidth, v0: 0, v1: 2.2 };
     const margin = catalogue.boxes.get("20-standard").cargoDoors.liningMargin;
-    const at = (u0: number) =>
+    const at = (u0: number, v0 = 0.1, v1 = 2.1) =>
       found(
         doors({ boards: [{ row: "gypsum-1-2" }] }, {}, [
           { surface: "doorEnd", role: "cargo door", rect: leaf, depth: { from: -0.05, to: 0 } },
-          board("doorEnd", { u0, u1: leafWidth - 0.1, v0: 0.1, v1: 2.1 }, 1, { from: 0, to: 0.0127 }),
+          board("doorEnd", { u0, u1: leafWidth - 0.1, v0, v1 }, 1, { from: 0, to: 0.0127 }),
         ]),
         "cargo-door-lining/margins",
       );
     expect(at(margin)).toMatchObject([{ verdict: "pass" }]);
     expect(at(margin - 0.001)).toMatchObject([{ verdict: "stop", code: "leaf lining too wide", facts: { side: "on the left" } }]);
+    expect(at(0.1, margin, leaf.v1 - margin)).toMatchObject([{ verdict: "pass" }]);
+    expect(at(0.1, margin - 0.001)).toMatchObject([{ verdict: "stop", facts: { side: "below" } }]);
+    expect(at(0.1, 0.1, leaf.v1 - margin + 0.001)).toMatchObject([{ verdict: "stop", facts: { side: "above" } }]);
   });
 });
 
@@ -147,6 +139,13 @@ test("foam under the floor may be as deep as the cross-members, exactly", () => 
   expect(under("123 mm")).toMatchObject([{ verdict: "watch", code: "foam below cross-members" }]);
 });
 
+test("foam under the floor is one pass at least, exactly", () => {
+  const under = (thickness: string) => found(handBuild((file) => void (file["floor"] = { layers: [], foam: { row: "foam-closed-cell-2lb", thickness } })), "foam-in-stack");
+  const { least } = catalogue.foams.get("foam-closed-cell-2lb").passThickness;
+  expect(under(`${(least * 1000).toFixed(6)} mm`).map(({ verdict }) => verdict)).toEqual(["pass"]);
+  expect(under(`${(least * 1000 - 0.1).toFixed(6)} mm`)).toMatchObject([{ verdict: "watch", code: "foam below one pass", facts: { surface: "floor" } }]);
+});
+
 describe("board edges", () => {
   const rect = (u0: number, u1: number) => ({ u0, u1, v0: 0, v1: 2.2 });
   const studs = [stud("left", 1 - 0.016), stud("left", 2 - 0.016), stud("left", 3 - 0.016)];
@@ -162,6 +161,16 @@ describe("board edges", () => {
     const off = at(2.03);
     expect(off).toMatchObject({ verdict: "stop", code: "edge off support", facts: { surface: "left wall", layer: 1, count: 1, open: 2.2 } });
     expect(off.facts["at"]).toBeCloseTo(2.03, 9);
+  });
+
+  test("at the end of the lining a board hangs over its last stud by an inch, exactly", () => {
+    const { u0, u1 } = surface("left").lined;
+    const over = (by: number) => [
+      only(handBuild(undefined, [stud("left", u0 + by), studs[0]!, board("left", rect(u0, 1), 1, boards)]), "board-seams").verdict,
+      only(handBuild(undefined, [studs[2]!, stud("left", u1 - by - 0.032), board("left", rect(3, u1), 1, boards)]), "board-seams").verdict,
+    ];
+    expect(over(inch)).toEqual(["pass", "pass"]);
+    expect(over(inch + 0.0001)).toEqual(["stop", "stop"]);
   });
 
   test("a stud that stops short leaves the rest open", () => {
@@ -198,6 +207,19 @@ describe("layers of boards", () => {
     expect(near.facts["apart"]).toBeCloseTo(0.1, 9);
   });
 
+  test("seams one above the other do not lie on each other", () => {
+    const above = (from: number) =>
+      found(
+        handBuild(undefined, [
+          board("left", { u0: 1, u1: 2, v0: 0, v1: 1 }, 1, boards),
+          board("left", { u0: 0.5, u1: 2.1, v0: from, v1: 2.2 }, 2, second),
+        ]),
+        "board-stagger",
+      );
+    expect(above(1)).toEqual([]);
+    expect(above(0.9)).toMatchObject([{ verdict: "watch", code: "seams too near" }]);
+  });
+
   test("a seam that the build already reports is not told twice", () => {
     const snag: Snag = { kind: "stagger lost", surface: "left", layer: 2, seam: 2.1 };
     const build = { ...layers(2.1), snags: [snag] };
@@ -216,9 +238,10 @@ describe("layers of boards", () => {
   test("shared area of outlines with notches", () => {
     const whole = { u0: 0, u1: 4, v0: 0, v1: 3 };
     const window = { u0: 1, u1: 2, v0: 1, v1: 2 };
-    expect(sharedArea(cutRects(whole, [window]), [rectPolygon(whole)])).toBeCloseTo(11, 12);
-    expect(sharedArea(cutRects(whole, [window]), [rectPolygon(window)])).toBe(0);
-    expect(sharedArea(cutRects(whole, [window]), [rectPolygon({ u0: 1.5, u1: 3, v0: 1.5, v1: 2.5 })])).toBeCloseTo(1.5 - 0.25, 12);
+    const notched = rectsOf(cutRects(whole, [window]));
+    expect(sharedArea(notched, [whole])).toBeCloseTo(11, 12);
+    expect(sharedArea(notched, [window])).toBe(0);
+    expect(sharedArea(notched, [{ u0: 1.5, u1: 3, v0: 1.5, v1: 2.5 }])).toBeCloseTo(1.5 - 0.25, 12);
   });
 });
 

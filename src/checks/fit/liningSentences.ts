@@ -60,12 +60,13 @@ export const liningSentences = {
   },
   "seams staggered": (f: { surface: string; apart: number }, say) =>
     `Seams of one layer keep clear of those of the next; the nearest are ${say.length(f.apart)} apart on the ${f.surface}.`,
-  "boards overlap": (f: { one: string; other: string; area: number }) =>
-    `Boards ${f.one} and ${f.other} of one layer overlap.`,
+  "boards overlap": (f: { one: string; other: string; area: number }) => `Boards ${f.one} and ${f.other} of one layer overlap.`,
   "boards side by side": (f: { count: number }) => `No two boards of one layer overlap (${f.count} looked at).`,
 
   "part in steel": (f: { part: string; steel: string; by: number }, say) =>
-    `${f.part} stands ${say.amount(f.by)} deep in ${f.steel}, which is the box's own steel; move one or cut the part back.`,
+    `${f.part} stands ${say.amount(f.by)} deep in ${f.steel}, part of the box's own frame; move it or cut it back.`,
+  "parts clear of steel": (f: { count: number }) =>
+    `Nothing that is added stands in posts, rails, corner fittings or cross-members (${f.count} parts looked at).`,
   "boards notched": (f: { count: number; around: string }) =>
     `${f.count === 1 ? "One board is" : `${f.count} boards are`} notched around ${f.around} that stand past the lining's plane; box these out so that no gap is left.`,
 

@@ -4,16 +4,20 @@ import { catalogue } from "../../catalogue/catalogue.ts";
 import type { Job } from "../../job/job.ts";
 import { apply } from "../../working/formula.ts";
 import { given, type Quantity } from "../../working/quantity.ts";
+import { fromRow } from "../fromRow.ts";
 import { tightest } from "../finding.ts";
 import { AXES, type Axis, axisOf, normalAxis, partBox, spanGap, type WorldBox } from "../places.ts";
+import { gapsBetween } from "./blocks.ts";
 import { buildUpOn } from "./buildUpOn.ts";
-import { atLeast, type Fit, gapBetween, type Rule } from "./context.ts";
+import { atLeast, type Fit, type Rule } from "./context.ts";
 import { rectangleDistance } from "./formulas.ts";
 import { pairsOf } from "./pairs.ts";
 
 /** The foam nozzle gets between the framing of two faces in every corner where one of them is foamed. */
 export const nozzleRoom: Rule = (fit) => {
-  const cases = pairsOf(fit.build.surfaces.filter(({ kind, id }) => kind === "face" && id !== "floor")).flatMap(([a, b]) => cornerOf(fit, a, b));
+  const cases = pairsOf(fit.build.surfaces.filter(({ kind, id }) => kind === "face" && id !== "floor")).flatMap(([a, b]) =>
+    cornerOf(fit, a, b),
+  );
   const out = cases
     .filter(({ comparison }) => !comparison.holds)
     .map(({ corner, at, one, other, comparison }) => {
@@ -48,7 +52,6 @@ function cornerOf(fit: Fit, a: Surface, b: Surface): readonly Corner[] {
   const axis = AXES.find((one) => one !== normalAxis(a) && one !== normalAxis(b));
   if (axis === undefined) return [];
   const across = AXES.filter((one) => one !== axis);
-  const [g, h] = across;
   const members = membersAt(fit, a, b, axis);
   let nearest: { one: Member; other: Member; apart: number } | undefined;
   for (const one of members[0]) {
@@ -57,15 +60,13 @@ function cornerOf(fit: Fit, a: Surface, b: Surface): readonly Corner[] {
       if (nearest === undefined || apart < nearest.apart) nearest = { one, other, apart };
     }
   }
-  if (nearest === undefined || g === undefined || h === undefined) return [];
+  if (nearest === undefined) return [];
   const { one, other } = nearest;
-  const gap = (side: Axis) => gapBetween(one.box[side], one.id, other.box[side], other.id, WORDS[side]);
+  const [g_x, g_y] = gapsBetween(one.box, one.id, other.box, other.id, across) as [Quantity<"m">, Quantity<"m">];
   const means = `room for the nozzle between ${one.id} and ${other.id}`;
-  const comparison = atLeast(apply(rectangleDistance, { g_x: gap(g), g_y: gap(h) }, { means }), needs);
+  const comparison = atLeast(apply(rectangleDistance, { g_x, g_y }, { means }), needs);
   return [{ corner: `${a.name} and ${b.name}`, at: `${a.id}/${b.id}`, one: one.id, other: other.id, comparison }];
 }
-
-const WORDS: Readonly<Record<Axis, string>> = { x: "along the box", y: "across the box", z: "in height" };
 
 /**
  * Studs that run along the corner. Where only one face has such, as joists beside an end wall, they stand against all
@@ -90,6 +91,7 @@ function nozzleOf(job: Job, surface: Surface): readonly Quantity<"m">[] {
   const foam = buildUpOn(job, surface)?.buildUp.foam;
   if (foam === undefined) return [];
   const row = catalogue.foams.get(foam.row);
-  return [given(row.nozzleRoom, "m", "c_nozzle", `room that the gun needs for ${row.what}`, { kind: "catalogue", row: `foams/${row.id}`, field: "nozzleRoom", source: row.source })];
+  return [
+    given(row.nozzleRoom, "m", "c_nozzle", `room that the gun needs for ${row.what}`, fromRow(`foams/${row.id}`, "nozzleRoom", row.source)),
+  ];
 }
-

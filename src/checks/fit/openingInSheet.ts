@@ -18,7 +18,15 @@ export const openingInSheet: Rule = ({ build, make }) => {
       const past = placed.surface.kind === "face" ? "sheet" : "partition";
       const facts = { opening: id, surface, past, side: worst.side, over: -worst.margin.value };
       const working = margins.map(({ margin }) => margin);
-      return [make("hole outside sheet", facts, { verdict: "stop", at: `opening-in-sheet/${id}`, about: [id], working, comparison: worst.comparison })];
+      return [
+        make("hole outside sheet", facts, {
+          verdict: "stop",
+          at: `opening-in-sheet/${id}`,
+          about: [id],
+          working,
+          comparison: worst.comparison,
+        }),
+      ];
     }
     const thin = tightest(stripsOf(placed, margins).filter(({ comparison }) => !comparison.holds));
     if (thin === undefined) return [];
@@ -34,7 +42,15 @@ export const openingInSheet: Rule = ({ build, make }) => {
   if (least === undefined) return [];
   const facts = { count: inSteel.length, opening: least.id, side: least.side, margin: least.margin.value };
   const working = inSteel.flatMap(({ margins }) => margins.map(({ margin }) => margin));
-  return [make("holes in sheet", facts, { verdict: "pass", at: "opening-in-sheet", about: inSteel.map(({ placed }) => placed.opening.id), working, comparison: least.comparison })];
+  return [
+    make("holes in sheet", facts, {
+      verdict: "pass",
+      at: "opening-in-sheet",
+      about: inSteel.map(({ placed }) => placed.opening.id),
+      working,
+      comparison: least.comparison,
+    }),
+  ];
 };
 
 /** True where the hole of a face runs past its sheet, into the box's frame. */
@@ -70,7 +86,10 @@ function marginsOf({ opening, surface, hole }: PlacedOpening): readonly Margin[]
  * Strips of sheet that are there at all: none where the frame stands on the box's frame, nor below a door frame that has
  * no lower bar, whose sheet is cut away down to the rail. A partition has no sheet.
  */
-function stripsOf({ opening, surface, hole, clear }: PlacedOpening, margins: readonly Margin[]): readonly (Margin & { readonly comparison: Comparison<"m"> })[] {
+function stripsOf(
+  { opening, surface, hole, clear }: PlacedOpening,
+  margins: readonly Margin[],
+): readonly (Margin & { readonly comparison: Comparison<"m"> })[] {
   if (surface.kind === "partition") return [];
   const standsOnRail = opening.frame !== undefined && hole.v0 === clear.v0;
   const strips = standsOnRail ? margins.filter((_, side) => side !== BELOW) : margins;

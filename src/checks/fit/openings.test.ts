@@ -1,11 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { checkWorking } from "../../../test/checkWorking.ts";
+import { found, only } from "../../../test/fitFindings.ts";
 import { type HandPart, handBuild, partitionAt, stud } from "../../../test/handBuilt.ts";
 import type { Build } from "../../build/build.ts";
-import type { Finding } from "../check.ts";
 import { LEAST_BETWEEN_HOLES, LEAST_STRIP } from "../limits.ts";
-import { fit } from "./fit.ts";
 
 type Hole = Readonly<Record<string, unknown>>;
 const hole = (id: string, face: string, along: number, up: number, width: number, height: number, more: Hole = {}): Hole => ({
@@ -18,16 +16,6 @@ const hole = (id: string, face: string, along: number, up: number, width: number
 });
 const withHoles = (openings: readonly Hole[], parts: readonly HandPart[] = [], more: Hole = {}): Build =>
   handBuild((file) => Object.assign(file, { openings }, more), parts);
-const found = (build: Build, rule: string): readonly Finding[] => {
-  const findings = fit.run(build).filter(({ id }) => id === `fit/${rule}` || id.startsWith(`fit/${rule}/`));
-  for (const { working, comparison } of findings) checkWorking([...working, ...(comparison === undefined ? [] : [comparison.left, comparison.right])]);
-  return findings;
-};
-const only = (build: Build, rule: string): Finding => {
-  const findings = found(build, rule);
-  expect(findings).toHaveLength(1);
-  return findings[0]!;
-};
 const panel = handBuild().surfaces.find(({ id }) => id === "left")!.panel;
 
 describe("holes in the sheet", () => {

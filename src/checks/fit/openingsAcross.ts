@@ -27,18 +27,29 @@ export const openingsAndPartitions: Rule = (fit) => {
   const out = cases
     .filter(({ comparison }) => !comparison.holds)
     .map(({ opening, partition, comparison }) =>
-      make("partition in opening", { opening, partition, over: -comparison.margin }, {
-        verdict: "stop",
-        at: `openings-and-partitions/${opening}/${partition}`,
-        about: [opening, partition],
-        comparison,
-      }),
+      make(
+        "partition in opening",
+        { opening, partition, over: -comparison.margin },
+        {
+          verdict: "stop",
+          at: `openings-and-partitions/${opening}/${partition}`,
+          about: [opening, partition],
+          comparison,
+        },
+      ),
     );
   const least = tightest(cases);
   if (out.length > 0 || least === undefined) return out;
   const { opening, partition, comparison } = least;
   const facts = { opening, partition, clear: comparison.margin };
-  return [make("openings clear of partitions", facts, { verdict: "pass", at: "openings-and-partitions", about: [opening, partition], comparison })];
+  return [
+    make("openings clear of partitions", facts, {
+      verdict: "pass",
+      at: "openings-and-partitions",
+      about: [opening, partition],
+      comparison,
+    }),
+  ];
 };
 
 /** Floor openings lie between the cross-members. */
@@ -65,7 +76,10 @@ export const openingsAndCrossMembers: Rule = (fit) => {
     }
     const body = { at: `openings-and-cross-members/${id}`, about: [id, worst.member], comparison: worst.comparison };
     const width = x.to - x.from;
-    const fewest = fewestCut(members.map((member) => member.x), width);
+    const fewest = fewestCut(
+      members.map((member) => member.x),
+      width,
+    );
     if (fewest > 0) {
       // A welded frame can carry the cut ends; without one they hang free.
       const verdict = opening.frame === undefined ? "stop" : "watch";
@@ -81,7 +95,14 @@ export const openingsAndCrossMembers: Rule = (fit) => {
   if (out.length > 0 || least === undefined) return out;
   const { opening, member, comparison } = least;
   const facts = { opening, member, clear: comparison.margin };
-  return [make("floor openings between cross-members", facts, { verdict: "pass", at: "openings-and-cross-members", about: [opening, member], comparison })];
+  return [
+    make("floor openings between cross-members", facts, {
+      verdict: "pass",
+      at: "openings-and-cross-members",
+      about: [opening, member],
+      comparison,
+    }),
+  ];
 };
 
 /** How many cross-members a hole of this width cuts at the place where it cuts fewest. */

@@ -16,7 +16,8 @@ export const openingsApart: Rule = ({ build, make }) => {
     const [one, other] = [a.opening.id, b.opening.id];
     const at = `openings-apart/${one}/${other}`;
     const about = [one, other];
-    if (!overlap.holds) return [make("holes overlap", { one, other, over: -overlap.margin }, { verdict: "stop", at, about, comparison: overlap })];
+    if (!overlap.holds)
+      return [make("holes overlap", { one, other, over: -overlap.margin }, { verdict: "stop", at, about, comparison: overlap })];
     if (comparison.holds) return [];
     const facts = { one, other, apart: comparison.left.value, least: LEAST_BETWEEN_HOLES.value };
     return [make("holes too near", facts, { verdict: "watch", at, about, comparison })];
@@ -24,7 +25,9 @@ export const openingsApart: Rule = ({ build, make }) => {
   const least = tightest(cases);
   if (out.length > 0 || least === undefined) return out;
   const facts = { one: least.a.opening.id, other: least.b.opening.id, apart: least.comparison.left.value };
-  return [make("holes apart", facts, { verdict: "pass", at: "openings-apart", about: [facts.one, facts.other], comparison: least.comparison })];
+  return [
+    make("holes apart", facts, { verdict: "pass", at: "openings-apart", about: [facts.one, facts.other], comparison: least.comparison }),
+  ];
 };
 
 function between(a: PlacedOpening, b: PlacedOpening): { overlap: Comparison<"m">; comparison: Comparison<"m"> } {

@@ -27,6 +27,8 @@ function stretchesAt(outline: readonly Polygon[], u: number): readonly (readonly
       .filter(([p, q]) => Math.min(p.x, q.x) < u && u < Math.max(p.x, q.x))
       .map(([p, q]) => p.y + ((q.y - p.y) * (u - p.x)) / (q.x - p.x))
       .sort((x, y) => x - y);
-    return cuts.flatMap((start, index): readonly (readonly [number, number])[] => (index % 2 === 0 ? [[start, cuts[index + 1] ?? start]] : []));
+    return cuts.flatMap((start, index): readonly (readonly [number, number])[] =>
+      index % 2 === 0 ? [[start, cuts[index + 1] ?? start]] : [],
+    );
   });
 }

@@ -10,7 +10,12 @@ export const roomSizes: Rule = ({ build, make }) =>
     const [length, width, height] = [sizeOf(room, "x"), sizeOf(room, "y"), sizeOf(room, "z")];
     const comparison = atLeast(height, LEAST_HEADROOM);
     const facts = { room: room.name, length: length.value, width: width.value, height: height.value };
-    const body = { at: `room-sizes/${room.room?.id ?? room.name}`, about: [room.room?.id ?? room.name], working: [length, width, height], comparison };
+    const body = {
+      at: `room-sizes/${room.room?.id ?? room.name}`,
+      about: [room.room?.id ?? room.name],
+      working: [length, width, height],
+      comparison,
+    };
     return comparison.holds
       ? make("room size", facts, { ...body, verdict: "pass" })
       : make("room too low", { ...facts, least: LEAST_HEADROOM.value }, { ...body, verdict: "watch" });

@@ -35,32 +35,49 @@ export const swings: Rule = (fit) => {
   if (troubles.length > 0 || leaves.length === 0) return [...missing, ...troubles];
   const about = leaves.map(({ opening }) => opening.id);
   const comparison = tightest(leaves.map((leaf) => ({ comparison: angle(leaf) })))?.comparison;
-  const pass = make("doors swing free", { count: leaves.length }, { verdict: "pass", at: "swings", about, ...(comparison === undefined ? {} : { comparison }) });
+  const pass = make(
+    "doors swing free",
+    { count: leaves.length },
+    { verdict: "pass", at: "swings", about, ...(comparison === undefined ? {} : { comparison }) },
+  );
   return [...missing, pass];
 };
 
 /** No item stands in the swing of a leaf. */
 export const swingsAndItems: Rule = (fit) => {
-  const cases = leavesOf(fit)
-    .flatMap((leaf) =>
-      fit.items.flatMap(({ item, box }) => {
-        const comparison = shares(leaf.sweep, box) ? reach(leaf, cornersOf(box), item.id) : undefined;
-        return comparison === undefined ? [] : [{ item: item.id, opening: leaf.opening.id, comparison }];
-      }),
-    );
+  const cases = leavesOf(fit).flatMap((leaf) =>
+    fit.items.flatMap(({ item, box }) => {
+      const comparison = shares(leaf.sweep, box) ? reach(leaf, cornersOf(box), item.id) : undefined;
+      return comparison === undefined ? [] : [{ item: item.id, opening: leaf.opening.id, comparison }];
+    }),
+  );
   const out = cases
     .filter(({ comparison }) => !comparison.holds)
     .map(({ item, opening, comparison }) =>
-      fit.make("item in swing", { item, opening, over: -comparison.margin }, { verdict: "stop", at: `swings-and-items/${opening}/${item}`, about: [item, opening], comparison }),
+      fit.make(
+        "item in swing",
+        { item, opening, over: -comparison.margin },
+        { verdict: "stop", at: `swings-and-items/${opening}/${item}`, about: [item, opening], comparison },
+      ),
     );
   const least = tightest(cases);
   if (out.length > 0 || least === undefined) return out;
   const { item, opening, comparison } = least;
-  return [fit.make("swings clear of items", { item, opening, clear: comparison.margin }, { verdict: "pass", at: "swings-and-items", about: [item, opening], comparison })];
+  return [
+    fit.make(
+      "swings clear of items",
+      { item, opening, clear: comparison.margin },
+      { verdict: "pass", at: "swings-and-items", about: [item, opening], comparison },
+    ),
+  ];
 };
 
 function angle({ opening, sweep }: Swinging): Comparison<"rad"> {
-  const opens = given(sweep.to - sweep.from, "rad", "phi", `angle that the leaf of ${opening.id} opens`, { kind: "part", id: opening.id, field: "swing" });
+  const opens = given(sweep.to - sweep.from, "rad", "phi", `angle that the leaf of ${opening.id} opens`, {
+    kind: "part",
+    id: opening.id,
+    field: "swing",
+  });
   return compare(opens, ">=", LEAST_DOOR_ANGLE, 1e-9);
 }
 
@@ -83,22 +100,23 @@ function partitionsIn(fit: Fit, leaf: Swinging): readonly Finding[] {
       const comparison = shares(leaf.sweep, box) ? reach(leaf, cornersOf(box), surface.name) : undefined;
       if (comparison === undefined || comparison.holds) return [];
       const facts = { opening: id, partition: surface.name, over: -comparison.margin };
-      return [fit.make("swing hits partition", facts, { verdict: "stop", at: `swings/${id}/${surface.id}`, about: [id, surface.id], comparison })];
+      return [
+        fit.make("swing hits partition", facts, { verdict: "stop", at: `swings/${id}/${surface.id}`, about: [id, surface.id], comparison }),
+      ];
     });
 }
 
-/** Finished walls square to the leaf's own; its own wall and the one across lie in or beyond the sweep only in a room too small to stand in. */
+/** Finished walls, the one across too, as in a lobby shallower than the leaf is wide; the leaf's own lies behind its hinge. */
 function wallsIn(fit: Fit, leaf: Swinging): readonly Finding[] {
   const { build, make } = fit;
   if (!leaf.sweep.inside) return [];
   const { id } = leaf.opening;
-  const own = normalAxis(leaf.surface);
   const walls: { name: string; id: string; rect: PlanRect }[] = [];
   const { outside } = build.box;
   const whole = { x: { from: 0, to: outside.length }, y: { from: 0, to: outside.width } };
   for (const surface of build.surfaces) {
     const axis = normalAxis(surface);
-    if (surface.kind === "partition" || axis === "z" || axis === own) continue;
+    if (surface.kind === "partition" || axis === "z") continue;
     const plane = surface.origin[axis] + surface.inward[axis] * surface.stack.finished;
     const stretch = surface.inward[axis] > 0 ? { from: whole[axis].from, to: plane } : { from: plane, to: whole[axis].to };
     walls.push({ name: surface.name, id: surface.id, rect: { ...whole, [axis]: stretch } });
@@ -117,7 +135,13 @@ function crossing({ make }: Fit, a: Swinging, b: Swinging): readonly Finding[] {
   const [one, other] = [a.opening.id, b.opening.id];
   const comparison = reach(a, outlineOf(b.sweep), other);
   if (comparison === undefined || comparison.holds) return [];
-  return [make("swings cross", { one, other, over: -comparison.margin }, { verdict: "watch", at: `swings/${one}/${other}`, about: [one, other], comparison })];
+  return [
+    make(
+      "swings cross",
+      { one, other, over: -comparison.margin },
+      { verdict: "watch", at: `swings/${one}/${other}`, about: [one, other], comparison },
+    ),
+  ];
 }
 
 /** True where a block reaches into the height of a leaf. */
@@ -129,7 +153,15 @@ function shares(sweep: Sweep, box: WorldBox): boolean {
 function reach({ opening, sweep }: Swinging, shape: readonly Vec2[], name: string): Comparison<"m"> | undefined {
   const near = nearestInSweep(sweep, shape);
   if (near === undefined) return undefined;
-  const r_near: Quantity<"m"> = given(near, "m", "r_near", `hinge of ${opening.id} to the nearest point of ${name} in its swing`, { kind: "part", id: opening.id, field: "swing" });
-  const room = apply(reachPast, { r_near, r_leaf: line(sweep.radius, opening.id, "leaf's width") }, { means: `room between the leaf of ${opening.id} and ${name}` });
+  const r_near: Quantity<"m"> = given(near, "m", "r_near", `hinge of ${opening.id} to the nearest point of ${name} in its swing`, {
+    kind: "part",
+    id: opening.id,
+    field: "swing",
+  });
+  const room = apply(
+    reachPast,
+    { r_near, r_leaf: line(sweep.radius, opening.id, "leaf's width") },
+    { means: `room between the leaf of ${opening.id} and ${name}` },
+  );
   return notNegative(room);
 }

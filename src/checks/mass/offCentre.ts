@@ -3,6 +3,7 @@ import { eccentricity, eccentricityShare } from "../../physics/rigidBody.ts";
 import { apply } from "../../working/formula.ts";
 import { given, type Quantity } from "../../working/quantity.ts";
 import type { Weighed } from "./weigh.ts";
+import { fromRow } from "../fromRow.ts";
 
 /** How far the centre of mass lies off the middle in one direction. */
 export interface Offset {
@@ -26,7 +27,7 @@ export function offCentre({ box }: Build, { centre }: Weighed): OffCentre {
   };
 
   function size(value: number, field: "length" | "width"): Quantity<"m"> {
-    return given(value, "m", "L_e", `outside ${field}`, { kind: "catalogue", row: `boxes/${box.id}`, field: `outside.${field}`, source: box.outside.source });
+    return given(value, "m", "L_e", `outside ${field}`, fromRow(`boxes/${box.id}`, `outside.${field}`, box.outside.source));
   }
 }
 

@@ -44,7 +44,12 @@ function groupOf(role: Role, parts: readonly Part[]): Group {
   const moment = (axis: Axis) =>
     apply(
       massMoment,
-      { m, x: parts.map(({ id, centre }) => given(centre[axis], "m", axis, `centre of the part, ${WORDS[axis]}`, { kind: "part", id, field: `centre.${axis}` })) },
+      {
+        m,
+        x: parts.map(({ id, centre }) =>
+          given(centre[axis], "m", axis, `centre of the part, ${WORDS[axis]}`, { kind: "part", id, field: `centre.${axis}` }),
+        ),
+      },
       { symbol: `S_${axis}`, means: `first moment of ${role}, ${WORDS[axis]}` },
     );
   return {

@@ -6,6 +6,7 @@ import { pathText } from "../../job/path.ts";
 import { layerResistance } from "../../physics/plainLayers.ts";
 import { apply } from "../../working/formula.ts";
 import { given, type Quantity } from "../../working/quantity.ts";
+import { fromRow } from "../fromRow.ts";
 
 /**
  * Resistances of the plain layers of a face, from outside in: sheet, foam from the inside plane at its least (over the
@@ -15,7 +16,7 @@ import { given, type Quantity } from "../../working/quantity.ts";
 export function layersOf(build: Build, surface: Surface): readonly Quantity<"m2K/W">[] {
   const { job, box } = build;
   if (surface.id === "floor") {
-    const from = { kind: "catalogue" as const, row: `boxes/${box.id}`, field: "floor.thickness", source: box.floor.source };
+    const from = fromRow(`boxes/${box.id}`, "floor.thickness", box.floor.source);
     const { foam } = job.floor;
     return [
       ...(foam === undefined ? [] : [sprayed(foam.row, foam.thickness, "under the bare floor", "floor.foam.thickness")]),
@@ -41,7 +42,7 @@ export function leastFoam({ job }: Build, { id, stack, leafStack }: Surface): nu
 
 function sheet({ profile }: Surface): readonly Quantity<"m2K/W">[] {
   if (profile === undefined) return [];
-  const from = { kind: "catalogue" as const, row: `profiles/${profile.id}`, field: "thickness", source: profile.source };
+  const from = fromRow(`profiles/${profile.id}`, "thickness", profile.source);
   return [layer(given(profile.thickness, "m", "d", `thickness of ${profile.what}`, from), profile.material)];
 }
 
@@ -53,7 +54,14 @@ function stackLayers({ job }: Build, name: string | undefined, stack: Stack | un
   const filled =
     foam === undefined || stack.foam === undefined
       ? []
-      : [sprayed(foam.row, stack.foam.to - stack.foam.from, `over the inner flats, ${surface}`, pathText(["buildUps", name, "foam", "thickness"]))];
+      : [
+          sprayed(
+            foam.row,
+            stack.foam.to - stack.foam.from,
+            `over the inner flats, ${surface}`,
+            pathText(["buildUps", name, "foam", "thickness"]),
+          ),
+        ];
   return [...filled, ...buildUp.boards.map(({ row }) => board(row))];
 }
 
@@ -64,11 +72,17 @@ function sprayed(row: string, thickness: number, where: string, path: string): Q
 
 function board(id: string): Quantity<"m2K/W"> {
   const row = catalogue.boards.get(id);
-  return layer(given(row.thickness, "m", "d", `thickness of ${row.what}`, { kind: "catalogue", row: `boards/${id}`, field: "thickness", source: row.source }), row.material);
+  return layer(given(row.thickness, "m", "d", `thickness of ${row.what}`, fromRow(`boards/${id}`, "thickness", row.source)), row.material);
 }
 
 function layer(d: Quantity<"m">, material: string): Quantity<"m2K/W"> {
   const row = catalogue.materials.get(material);
-  const lambda = given(row.conductivity, "W/(m K)", "lambda", `conductivity of ${row.what}`, { kind: "catalogue", row: `materials/${material}`, field: "conductivity", source: row.source });
+  const lambda = given(
+    row.conductivity,
+    "W/(m K)",
+    "lambda",
+    `conductivity of ${row.what}`,
+    fromRow(`materials/${material}`, "conductivity", row.source),
+  );
   return apply(layerResistance, { d, lambda }, { means: `thermal resistance of ${row.what}` });
 }

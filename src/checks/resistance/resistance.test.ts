@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { checkWorking } from "../../../test/checkWorking.ts";
-import { handBuild, type HandPart, type JobFile } from "../../../test/handBuilt.ts";
+import { handBuild, type HandPart, type JobFile, partitionAt } from "../../../test/handBuilt.ts";
 import { catalogue } from "../../catalogue/catalogue.ts";
 import { rectPolygon } from "../../geometry/polygon.ts";
 import type { Finding } from "../check.ts";
@@ -53,11 +53,34 @@ test("foam under the floor counts, between cross-members", () => {
   expect(says).toContain("between cross-members");
 });
 
+test("lining and foam of the cargo door leaves count", () => {
+  const leaves = (file: JobFile): void => {
+    const buildUps = file["buildUps"] as JobFile;
+    const faces = file["faces"] as JobFile;
+    file["buildUps"] = { ...buildUps, leaf: { what: "leaf", foam: { row: "foam-closed-cell-2lb", thickness: "25 mm" }, boards: [{ row: "plywood-1-4" }] } };
+    file["faces"] = { ...faces, doorEnd: { cargoDoors: "working", leafLining: "leaf" } };
+  };
+  const plywood = catalogue.boards.get("plywood-1-4");
+  const wanted = 0.13 + 0.025 / lambda("foam-closed-cell") + plywood.thickness / lambda(plywood.material) + 0.04;
+  expect(face(faces(leaves), "doorEnd").facts["resistance"]).toBeCloseTo(wanted, 12);
+});
+
 describe("foam thickness", () => {
   test("least is the stated one, mean is volume over area", () => {
     const { facts } = face(faces(), "left");
     expect(facts["foam"]).toBeCloseTo(0.0508, 12);
     expect(facts["mean"]).toBeCloseTo(0.068, 12);
+  });
+
+  test("said once where mean and least are the same, and between studs only where there are some", () => {
+    const bare = (file: JobFile): void => {
+      const buildUps = file["buildUps"] as Record<string, JobFile>;
+      buildUps["wall"] = { what: "foam alone", foam: { row: "foam-closed-cell-2lb", thickness: "50 mm" } };
+    };
+    const { says } = face(faces(bare, [foamPart(0.2)]), "left");
+    expect(says).toContain("from air to air in the field, ");
+    expect(says).toMatch(/with foam 50 mm thick\. The box's frame lowers the true value\.$/);
+    expect(face(faces(), "left").says).toMatch(/in the field between studs, .* at its least and 68 mm on average\. Studs and frame lower the true value\.$/);
   });
 
   test("more foam never lowers the resistance", () => {
@@ -79,6 +102,18 @@ describe("verdicts", () => {
   test("a face without foam is watched where its room is heated, and only told where it is not", () => {
     expect(face(faces(heat), "floor")).toMatchObject({ verdict: "watch", code: "bare face", facts: { rooms: "Room", count: 1 } });
     expect(face(faces(), "floor")).toMatchObject({ verdict: "note", code: "clear field without foam" });
+  });
+
+  test("an end face bounds only the room beside it", () => {
+    const blindRoom = (file: JobFile): void =>
+      void Object.assign(file, partitionAt("2 m"), { rooms: [{ id: "R1", what: "Blind room", heatTo: "20 °C" }, { id: "R2", what: "Door room" }] });
+    const bare = (file: JobFile): void => {
+      blindRoom(file);
+      file["faces"] = { left: {}, right: {}, blindEnd: {}, doorEnd: { cargoDoors: "working" }, roof: {} };
+    };
+    expect(face(faces(bare), "blindEnd")).toMatchObject({ verdict: "watch", facts: { rooms: "Blind room" } });
+    expect(face(faces(bare), "doorEnd").verdict).toBe("note");
+    expect(face(faces(bare), "roof").verdict).toBe("watch");
   });
 
   test("rooms that state no temperature are a note that says what is missing", () => {

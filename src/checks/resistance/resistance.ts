@@ -1,13 +1,20 @@
 import type { Build } from "../../build/build.ts";
 import type { Surface } from "../../build/surface.ts";
-import { type HeatFlow, insideSurfaceResistance, meanThickness, outsideSurfaceResistance, totalResistance, transmittance } from "../../physics/plainLayers.ts";
+import {
+  type HeatFlow,
+  insideSurfaceResistance,
+  meanThickness,
+  outsideSurfaceResistance,
+  totalResistance,
+  transmittance,
+} from "../../physics/plainLayers.ts";
 import { apply } from "../../working/formula.ts";
 import { given, type Quantity } from "../../working/quantity.ts";
 import type { Check, Finding } from "../check.ts";
 import { findingMaker, type MakeFinding } from "../finding.ts";
 import { sayIn } from "../say.ts";
 import { layersOf, leastFoam } from "./layers.ts";
-import { SENTENCES } from "./sentences.ts";
+import { NO_BRIDGES, SENTENCES } from "./sentences.ts";
 
 /** Thermal resistance of each face's plain layers. See docs/checks/resistance.md. */
 export const resistance: Check = {
@@ -29,21 +36,17 @@ export const resistance: Check = {
 /** Winter decides: heat leaves upward through the roof, downward through the floor. */
 const FLOWS: Readonly<Partial<Record<string, HeatFlow>>> = { roof: "up", floor: "down" };
 
-function faceFinding(
-  build: Build,
-  surface: Surface,
-  held: Build["job"]["rooms"],
-  make: MakeFinding<typeof SENTENCES>,
-): Finding {
+function faceFinding(build: Build, surface: Surface, held: Build["job"]["rooms"], make: MakeFinding<typeof SENTENCES>): Finding {
   const flow = FLOWS[surface.id] ?? "horizontal";
   const name = surface.name;
-  const bridges = surface.id === "floor" ? "cross-members" : "studs";
+  const bridges = bridgesOf(surface);
+  const between = bridges === NO_BRIDGES ? "" : `, between ${bridges}`;
   const R_tot = apply(
     totalResistance,
     { R_si: insideSurfaceResistance(flow), R_layer: layersOf(build, surface), R_se: outsideSurfaceResistance() },
-    { means: `thermal resistance of the ${name} from air to air, between ${bridges}` },
+    { means: `thermal resistance of the ${name} from air to air${between}` },
   );
-  const U = apply(transmittance, { R_tot }, { means: `thermal transmittance of the ${name}, between ${bridges}` });
+  const U = apply(transmittance, { R_tot }, { means: `thermal transmittance of the ${name}${between}` });
   const facts = { surface: name, resistance: R_tot.value, transmittance: U.value };
   const foam = leastFoam(build, surface);
   const body = { at: surface.id, about: [surface.id], working: [U] };
@@ -55,6 +58,12 @@ function faceFinding(
   if (bounding.length === 0) return make("clear field without foam", facts, { ...body, verdict: "note" });
   const rooms = bounding.map(({ what }) => what).join(" and ");
   return make("bare face", { surface: name, resistance: R_tot.value, rooms, count: bounding.length }, { ...body, verdict: "watch" });
+}
+
+/** What crosses the foam of a face again and again. */
+function bridgesOf({ id, stack }: Surface): string {
+  if (id === "floor") return "cross-members";
+  return stack.studs === undefined ? NO_BRIDGES : "studs";
 }
 
 /** Mean thickness of the foam, troughs of the sheet filled. */

@@ -184,13 +184,21 @@ function label(chain: DimensionChain, scale: number, start: number, end: number,
   const text = oneLine(chain.label);
   const stops = chain.stops.map((stop) => stop * scale);
   if (pen.upright) {
-    pen.along(text, (first(stops) + last(stops)) / 2, end + CLEAR, "middle", TEXT.small);
+    pen.along(text, middleOfWidest(stops), end + CLEAR, "middle", TEXT.small);
     return end + CLEAR + TEXT.small * LINE;
   }
   const fromRight = first(stops) > last(stops);
   const beside = fromRight ? first(stops) + 2.8 * MM : first(stops) - 2.8 * MM;
   pen.along(text, beside, start, fromRight ? "left" : "right", TEXT.small);
   return Math.max(end, start + TEXT.small * LINE);
+}
+
+/** Middle of the widest stretch, where the fewest lines of rows further out cross a label. */
+function middleOfWidest(stops: readonly number[]): number {
+  const sorted = [...stops].sort((a, b) => a - b);
+  const gap = (index: number): number => (sorted[index + 1] as number) - (sorted[index] as number);
+  const widest = sorted.slice(1).reduce((best, _, index) => (gap(index) > gap(best) + 1e-9 ? index : best), 0);
+  return sorted.length < 2 ? first(sorted) : (sorted[widest] as number) + gap(widest) / 2;
 }
 
 function first(stops: readonly number[]): number {

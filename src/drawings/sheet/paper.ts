@@ -15,7 +15,7 @@ const MM = 0.001;
 const INCH = 0.0254;
 
 /** Height of the strip at the foot of the frame that holds the title block. */
-export const STRIP = 27 * MM;
+export const STRIP = 23 * MM;
 
 /**
  * The papers that a shop has at hand, the usual one first and larger ones for drawings that would not fit it. A sizes

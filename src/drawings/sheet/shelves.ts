@@ -25,7 +25,7 @@ interface Shelf {
   height: number;
 }
 
-/** Lays blocks in their order on shelves from the top, and on further pages where one is full; gives the pages. Shelves are centred. */
+/** Lays blocks in their order on shelves from the top, and on further pages where one is full; gives the pages. The lot is centred. */
 export function shelve(blocks: readonly Block[], area: Rect): readonly (readonly PlacedBlock[])[] {
   const pages: Shelf[][] = [];
   let left = Number.NEGATIVE_INFINITY;
@@ -66,16 +66,31 @@ export function column(blocks: readonly Block[], area: Rect): { readonly places:
   return { places, rest };
 }
 
+/**
+ * Lowers the blocks of a column, in their order, toward the level at which each should start, as far as those below leave
+ * room above `foot`; a block without a level stays as high as it can.
+ */
+export function levelled(places: readonly PlacedBlock[], levels: readonly (number | undefined)[], foot: number): readonly PlacedBlock[] {
+  const [first] = places;
+  let ceiling = first === undefined ? foot : first.block.bounds.v1 + first.by.y;
+  return places.map(({ block, by }, index) => {
+    const below = places.slice(index).reduce((sum, { block: { bounds } }) => sum + rectHeight(bounds) + GAP, -GAP);
+    const top = Math.min(ceiling, Math.max(foot + below, levels[index] ?? ceiling));
+    ceiling = top - rectHeight(block.bounds) - GAP;
+    return { block, by: { ...by, y: top - block.bounds.v1 } };
+  });
+}
+
 /** True where the block alone fits the area. */
 export function fits(block: Block, area: Rect): boolean {
   return rectWidth(block.bounds) <= rectWidth(area) && rectHeight(block.bounds) <= rectHeight(area);
 }
 
 function placed(shelves: readonly Shelf[], area: Rect): readonly PlacedBlock[] {
-  const spare = rectHeight(area) - shelves.reduce((sum, shelf) => sum + shelf.height, 0);
+  const spare = Math.max(0, rectHeight(area) - shelves.reduce((sum, shelf) => sum + shelf.height, 0));
   const down = Math.min(WIDEST_GAP, spare / Math.max(1, shelves.length - 1));
   const places: PlacedBlock[] = [];
-  let top = area.v1;
+  let top = area.v1 - (spare - down * (shelves.length - 1)) / 2;
   for (const shelf of shelves) {
     const widths = shelf.blocks.reduce((sum, block) => sum + rectWidth(block.bounds), 0);
     const across = Math.min(WIDEST_GAP, (rectWidth(area) - widths) / Math.max(1, shelf.blocks.length - 1));

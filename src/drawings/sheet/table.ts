@@ -91,13 +91,13 @@ function draw(title: readonly string[], head: Cells, rows: readonly Cells[], wid
     let x = 0;
     for (const [column, lines] of row.lines.entries()) {
       for (const [number, line] of lines.entries()) {
-        const at = { x: x + PAD, y: y - PAD * 0.6 - LEADING * number - HEIGHT * 1.08 };
+        const at = { x: x + PAD, y: y - PAD * 0.9 - LEADING * number - HEIGHT * 1.08 };
         if (line !== "") shapes.push({ kind: "text", layer: "text", at, text: line, height: HEIGHT, align: "left" });
       }
       x += widths[column] as number;
     }
     y -= row.height;
-    rule(shapes, y, right, index === 0 ? "sheet" : "hidden");
+    rule(shapes, y, right, index === 0 ? "sheet" : "text");
   }
   let x = 0;
   for (const each of [0, ...widths]) {
@@ -107,6 +107,6 @@ function draw(title: readonly string[], head: Cells, rows: readonly Cells[], wid
   return { shapes, width, height: -y };
 }
 
-function rule(shapes: DrawnShape[], y: number, right: number, layer: "sheet" | "hidden"): void {
+function rule(shapes: DrawnShape[], y: number, right: number, layer: "sheet" | "text"): void {
   shapes.push({ kind: "line", layer, from: { x: 0, y }, to: { x: right, y } });
 }

@@ -9,6 +9,11 @@ test("DejaVu Sans Mono advances 1233 of 2048 units; a capital is 1493 high (its 
   expect(textWidth("0", 1493 / 2048)).toBeCloseTo(1233 / 2048, 3);
 });
 
+test("dashes and primes are as wide as a letter, letters of other scripts may be twice as wide", () => {
+  expect(textWidth("A\u2013A\u2212\u2026", 1)).toBeCloseTo(textWidth("AAAAA", 1), 12);
+  expect(textWidth("\u65E5", 1)).toBeCloseTo(2 * textWidth("A", 1), 12);
+});
+
 test("wrapped lines keep every letter in order and none is wider than asked", () => {
   fc.assert(
     fc.property(fc.string({ maxLength: 300 }), fc.double({ min: 0.004, max: 0.09, noNaN: true }), (text, width) => {

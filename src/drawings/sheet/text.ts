@@ -21,9 +21,12 @@ export function oneLine(text: string): string {
   return text.replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp} ]+/gu, " ").trim();
 }
 
-/** Width of a line of text on paper, metres; letters from outside the Latin scripts may be twice as wide. */
+/** Dashes, quotes, primes and signs that the face has at the width of its letters. */
+const MARKS = /[\u2010-\u2027\u2032\u2033\u20AC\u2122\u2212\u2248\u2264\u2265]/u;
+
+/** Width of a line of text on paper, metres; letters from outside the face may be twice as wide. */
 export function textWidth(text: string, height: number): number {
-  const letters = [...text].reduce((sum, letter) => sum + ((letter.codePointAt(0) as number) >= 0x1100 ? 2 : 1), 0);
+  const letters = [...text].reduce((sum, letter) => sum + ((letter.codePointAt(0) as number) >= 0x1100 && !MARKS.test(letter) ? 2 : 1), 0);
   return (letters * height * ADVANCE) / CAPITAL;
 }
 

@@ -11,38 +11,49 @@ import { openingLabel } from "./elevation.ts";
 import { box, ring, stroke, viewOf, words } from "./shapes.ts";
 
 const fromDoors: Project = (p: Vec3): Vec2 => ({ x: p.y, y: p.z });
+const fromBlind: Project = (p: Vec3): Vec2 => ({ x: -p.y, y: p.z });
 const fromLeft: Project = (p: Vec3): Vec2 => ({ x: p.x, y: p.z });
 const fromRight: Project = (p: Vec3): Vec2 => ({ x: -p.x, y: p.z });
 
-/** Where the sections are cut: across through an opening of a side wall where there is one, along through the middle. */
+/** More than the thickness of an end with its lining, metres. */
+const WALL = 0.4;
+
+/** How far beside the middle the cut along lies, so that it meets a leaf of the cargo doors and not the seam between them, metres. */
+const BESIDE_SEAM = 0.25;
+
+/** Where the sections are cut: across through an opening of a side wall where there is one, along beside the middle. */
 export function sectionPlaces(build: Build): { readonly across: number; readonly along: number } {
   const sides = build.openings.filter(({ surface }) => surface.id === "left" || surface.id === "right");
   const doors = sides.filter(({ opening }) => opening.kind === "personnel door");
   const chosen = doors[0] ?? sides[0];
   const across = chosen === undefined ? build.box.outside.length / 2 : middleOf(chosen);
-  return { across, along: build.box.outside.width / 2 };
+  return { across, along: build.box.outside.width / 2 + BESIDE_SEAM };
 }
 
-/** A cut across the box, looking to the blind end. */
-export function crossSection(build: Build, at: number, name: string): View {
+/** A cut across the box, looking to the blind end or to the door end, as far as the room's end. */
+export function crossSection(build: Build, at: number, name: string, toward: "blind" | "door"): View {
   const { width } = build.box.outside;
   const room = build.rooms.find(({ x }) => at >= x.from && at <= x.to) ?? build.rooms[0];
   if (room === undefined) throw new RangeError("a build has a room");
+  const project = toward === "blind" ? fromDoors : fromBlind;
+  const y = (across: number): number => project({ x: 0, y: across, z: 0 }).x;
+  const [near, far] = toward === "blind" ? [room.x.from, at] : [at, room.x.to];
   const beyond = build.openings.filter(
-    ({ surface }) => surface.origin.x < at && surface.origin.x > room.x.from - 0.4 && Math.abs(surface.inward.x) > 0.5,
+    ({ surface: { origin, inward } }) => Math.abs(inward.x) > 0.5 && origin.x > near - WALL && origin.x < far + WALL && (toward === "blind" ? origin.x < at : origin.x > at),
   );
+  const away = (p: Vec3): number => (p.x <= room.x.from || p.x >= room.x.to ? Number.NEGATIVE_INFINITY : toward === "blind" ? at - p.x : p.x - at);
   const { units } = build.job;
   const [bottom, top] = heights(build);
   const shapes = [
-    ...beyond.flatMap((placed) => openingBeyond(placed, fromDoors)),
-    ...itemsBeyond(build, fromDoors, (p) => (p.x > room.x.from ? at - p.x : -1)),
-    ...cutParts(build.parts, surfacesOf(build), "x", at, fromDoors),
-    roomLabel(room.name, (room.y.from + room.y.to) / 2, bottom),
-    groundLine(0, width, bottom),
+    ...beyond.flatMap((placed) => openingBeyond(placed, project)),
+    ...itemsBeyond(build, project, away),
+    ...cutParts(build.parts, surfacesOf(build), "x", at, project),
+    roomLabel(room.name, y((room.y.from + room.y.to) / 2), bottom),
+    groundLine(y(0), y(width), bottom),
   ];
-  return viewOf("section-across", `Section ${name}–${name}, across the box, looking to the blind end`, shapes, [
-    chain({ direction: "across", side: "below", row: 1, label: "finished" }, [0, room.y.from, room.y.to, width], units),
-    chain({ direction: "across", side: "below", row: 2, label: "outside" }, [0, width], units),
+  return viewOf(`section-across-${toward}`, `Section ${name}–${name}, across the box, looking to the ${toward} end`, shapes, [
+    chain({ direction: "across", side: "below", row: 1, label: "finished" }, [0, room.y.from, room.y.to, width], units, y),
+    chain({ direction: "across", side: "below", row: 2, label: "outside" }, [0, width], units, y),
     chain({ direction: "up", side: "left", row: 1, label: "finished" }, [bottom, 0, room.z.from, room.z.to, top], units),
     chain({ direction: "up", side: "left", row: 2, label: "outside" }, [bottom, top], units),
   ]);
@@ -98,8 +109,8 @@ function openingBeyond(placed: PlacedOpening, project: Project): readonly DrawnS
   ];
 }
 
-/** Items beyond the cut, the nearest last so that they cover the others; an id only where the item's middle is seen. */
-function itemsBeyond(build: Build, project: Project, distance: (middle: Vec3) => number): readonly DrawnShape[] {
+/** Items beyond the cut or cut by it, the nearest last so that they cover the others; an id only where the middle is seen. */
+function itemsBeyond(build: Build, project: Project, distance: (place: Vec3) => number): readonly DrawnShape[] {
   const floor = build.surfaces.find(({ id }) => id === "floor");
   if (floor === undefined) throw new RangeError("a build has a floor");
   const seen = build.parts
@@ -110,9 +121,9 @@ function itemsBeyond(build: Build, project: Project, distance: (middle: Vec3) =>
       const [a, b] = [project(low), project(high)];
       const rect = { u0: Math.min(a.x, b.x), u1: Math.max(a.x, b.x), v0: a.y, v1: b.y };
       const away = distance({ x: (low.x + high.x) / 2, y: (low.y + high.y) / 2, z: (low.z + high.z) / 2 });
-      return { part, rect, away };
+      return { part, rect, away, farthest: Math.max(distance(low), distance(high)) };
     })
-    .filter(({ away }) => away > 0)
+    .filter(({ farthest }) => farthest > 0)
     .sort((a, b) => b.away - a.away);
   return seen.flatMap(({ part, rect }, index) => {
     const middle = { x: (rect.u0 + rect.u1) / 2, y: (rect.v0 + rect.v1) / 2 };

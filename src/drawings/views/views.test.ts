@@ -47,6 +47,35 @@ describe("cuts through the true layers", () => {
   });
 });
 
+describe("sections", () => {
+  test("both cuts across show the same box, one the mirror of the other", () => {
+    const [blind, door] = [viewNamed("section-across-blind"), viewNamed("section-across-door")];
+    const mirrored = (shapes: readonly DrawnShape[], layer: string): readonly string[] =>
+      shapes.flatMap((shape) => (shape.kind === "polyline" && shape.layer === layer ? [shape.points.map(({ x, y }) => `${Math.abs(x).toFixed(6)} ${y.toFixed(6)}`).join(",")] : []));
+    for (const layer of ["frame", "skin", "foam", "studs", "boards"]) {
+      expect(mirrored(blind.shapes, layer).length).toBeGreaterThan(0);
+      expect(mirrored(door.shapes, layer)).toEqual(mirrored(blind.shapes, layer));
+    }
+  });
+
+  test("an item beyond the cut or cut by it is named in one of the two, as far as the room goes", () => {
+    const { x } = build.rooms.find(({ name }) => name === "snow laboratory") ?? build.rooms[0]!;
+    const floor = surfaceOf(build, "floor");
+    const named = ["section-across-blind", "section-across-door"].flatMap((id) => textsOf(viewNamed(id)));
+    const drawn = build.job.items.filter(({ at, size }) => floor.origin.x + at.along > x.from && floor.origin.x + at.along + size.length < x.to).map(({ id }) => id);
+    expect(drawn.filter((id) => named.includes(id))).toEqual(expect.arrayContaining(["FH1", "HT3", "EP1"]));
+    expect(named).not.toContain("CF1");
+  });
+
+  test("the cut along meets a leaf of the cargo doors", () => {
+    for (const id of ["section-along-left", "section-along-right"]) {
+      const ends = viewNamed(id).shapes.flatMap((shape) => (shape.kind === "polyline" && shape.layer === "skin" ? [shape.points.map(({ x }) => Math.abs(x))] : []));
+      const { length } = build.box.outside;
+      expect(ends.some((xs) => Math.min(...xs) > length - 0.2)).toBe(true);
+    }
+  });
+});
+
 describe("places from both origins", () => {
   test("from inside a wall reads from right to left: an opening is as far from the view's origin as from its post, mirrored", () => {
     for (const placed of build.openings.filter(({ surface }) => surface.kind === "face" && surface.inward.z === 0)) {
@@ -110,4 +139,8 @@ function idPlace(view: View, id: string): Vec2 {
   const found = view.shapes.find((shape): shape is Extract<DrawnShape, { kind: "text" }> => shape.kind === "text" && shape.text === id);
   if (found === undefined) throw new Error(`no ${id} in ${view.id}`);
   return found.at;
+}
+
+function textsOf(view: View): readonly string[] {
+  return view.shapes.flatMap((shape) => (shape.kind === "text" ? [shape.text] : []));
 }

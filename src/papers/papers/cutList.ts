@@ -116,7 +116,7 @@ const TEMPLATE = String.raw`
     heading(level: 2, outlined: false, r.row)
     heading(level: 3, outlined: false)[Pieces, equal ones together]
     listing((auto, auto, auto, 1fr), (right, left, left, left), ("Count", "Size", "Holes", "Labels"), r.bundles, size: 8pt)
-    heading(level: 3, outlined: false)[From which bar or sheet]
+    heading(level: 3, outlined: false)[#r.row: from which bar or sheet]
     listing((auto, auto, 1fr), (right, left, left), ("No.", "Stock", "Pieces in order"), r.stock, size: 8pt)
   }
 }

@@ -53,7 +53,7 @@ function dataOf({ quote }: Results): JsonValue {
       .map(({ title, lines }) => ({
         title,
         rows: lines.map(({ what, count, per, rate, amount }) => [
-          what, formatSi(count.unit, count.value, COUNT_DIGITS), per, groupedMoney(rate.value), groupedMoney(amount.value),
+          what, formatSi(count.unit, count.value, COUNT_DIGITS), per.replace(/\bm2\b/, "m²"), groupedMoney(rate.value), groupedMoney(amount.value),
         ]),
         sum: groupedMoney(lines.reduce((sum, { amount }) => sum + amount.value, 0)),
       })),
@@ -92,11 +92,7 @@ const TEMPLATE = String.raw`
     block(width: 60%, listing((1fr, auto), (left, right), ([], [#data.currency]),
       data.totals.map(t => if t.strong { (text(weight: 600, t.title), text(weight: 600, t.amount)) } else { (t.title, t.amount) })))
   })
-  for group in data.groups {
-    heading(level: 2, outlined: false, group.title)
-    listing((1fr, auto, auto, auto, auto), (left, right, left, right, right),
-      ("What", "Count", "Per", "Rate", "Amount"),
-      (..group.rows, (text(weight: 600)[Together], [], [], [], text(weight: 600, group.sum))))
-  }
+  heading(level: 2, outlined: false)[Every line]
+  grouped-listing((1fr, auto, auto, auto, auto), (left, right, left, right, right), ("What", "Count", "Per", "Rate", "Amount"), data.groups, size: 8.1pt)
 }
 `;

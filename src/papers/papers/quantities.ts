@@ -1,12 +1,13 @@
+import { catalogue } from "../../catalogue/catalogue.ts";
 import type { JsonValue } from "../../job/file.ts";
-import type { TakeoffGroup, TakeoffLine } from "../../takeoff/takeoff.ts";
+import type { CutPiece, TakeoffGroup, TakeoffLine } from "../../takeoff/takeoff.ts";
 import type { System } from "../../units/display.ts";
 import type { Quantity } from "../../working/quantity.ts";
 import { csv } from "../csv.ts";
 import type { Paper } from "../paper.ts";
 import type { Results } from "../results.ts";
 import { shownText } from "../shownText.ts";
-import { amountText, liquidText } from "../write.ts";
+import { amountText, liquidText, sizeText } from "../write.ts";
 
 /** What goes into the box, and what has to be bought in whole stock. */
 export const quantities: Paper = {
@@ -34,17 +35,35 @@ const GROUPS: Readonly<Record<TakeoffGroup, string>> = {
 };
 
 function dataOf({ takeoff, job }: Results): JsonValue {
+  const { cutList } = takeoff;
   return Object.entries(GROUPS)
     .map(([group, title]) => ({
       title,
-      rows: takeoff.lines.filter((line) => line.group === group).map((line) => row(line, job.units)),
+      rows: takeoff.lines.filter((line) => line.group === group).map((line) => row(line, cutList, job.units)),
     }))
     .filter(({ rows }) => rows.length > 0);
 }
 
-function row(line: TakeoffLine, system: System): readonly string[] {
-  return [line.what, amountText(line.net, system), line.also.map((one) => alsoText(one, line, system)).join("; "), buyText(line, system), line.buy.each];
+function row(line: TakeoffLine, cutList: readonly CutPiece[], system: System): readonly string[] {
+  const also = line.also.map((one) => alsoText(one, line, system)).join("; ");
+  return [line.what, amountText(line.net, system), also, buyText(line, system), oneText(line, cutList, system)];
 }
+
+/** What one of the bought things is, in the job's units: the length of a bar, the size of a sheet, what a can or a roll holds. */
+function oneText({ row, buy }: TakeoffLine, cutList: readonly CutPiece[], system: System): string {
+  if (row?.table === "sections" && buy.holds !== undefined) return sizeText(buy.holds.value, system);
+  if (row?.table === "coatings" && buy.holds !== undefined) return liquidText(buy.holds.value, system);
+  if (row?.table === "sealants") {
+    const { amount, of } = catalogue.sealants.get(row.id).perPiece;
+    return amountText({ value: amount, unit: of }, system);
+  }
+  const area = buy.holds?.value ?? Number.NaN;
+  const sheet = cutList.find((piece) => piece.row === row?.id && Math.abs(piece.from.length * (piece.from.width ?? Number.NaN) - area) < SAME_AREA);
+  return sheet?.from.width === undefined ? buy.each : `${sizeText(sheet.from.width, system)} × ${sizeText(sheet.from.length, system)}`;
+}
+
+/** Sheets of one row differ by far more, m2. */
+const SAME_AREA = 1e-6;
 
 /** "pieces: 19": the line says of what. */
 function alsoText(also: Quantity, { what, group }: TakeoffLine, system: System): string {
@@ -75,10 +94,6 @@ const TEMPLATE = String.raw`
 
 #let body(groups) = {
   [Net is what the parts take; buy is in whole stock as really cut or packed, with what is lost on the way.]
-  for group in groups {
-    heading(level: 2, outlined: false, group.title)
-    listing((1.5fr, auto, 1.3fr, auto, auto), (left, right, left, right, left),
-      ("What", "Net", "Also", "Buy", "One is"), group.rows)
-  }
+  grouped-listing((1.5fr, auto, 1.2fr, auto, auto), (left, right, left, right, left), ("What", "Net", "Also", "Buy", "One is"), groups)
 }
 `;

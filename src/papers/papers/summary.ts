@@ -4,7 +4,7 @@ import type { JsonValue } from "../../job/file.ts";
 import type { Paper } from "../paper.ts";
 import type { Headline, Results } from "../results.ts";
 import { formatQuantity } from "../../units/format.ts";
-import { counted, massText, moneyText, sizeText } from "../write.ts";
+import { counted, dayText, massText, moneyText, sizeText } from "../write.ts";
 
 /** First page: the numbers that decide, what stops the job, what is built and where. */
 export const summary: Paper = {
@@ -48,7 +48,7 @@ function tilesOf({ job, build, headline }: Results): readonly Tile[] {
       value: moneyText(priceCents, currency),
       beside: missingPrices === 0 ? "every line priced" : `not complete: ${counted(missingPrices, "price", "prices")} missing`,
     },
-    { label: "Delivery", value: deliveryDay, beside: spareText(daysToSpare) },
+    { label: "Delivery", value: dayText(deliveryDay), beside: spareText(daysToSpare) },
   ];
 }
 
@@ -126,8 +126,9 @@ const TEMPLATE = String.raw`
     list(..data.notes)
   }
   heading(level: 2, outlined: false, "Contents")
-  set text(size: 8.6pt)
-  show outline.entry: set block(above: 0.5em)
-  columns(2, gutter: 8mm, outline(title: none, depth: 2, indent: 4mm))
+  context query(heading.where(level: 1)).map(it => {
+    let at = it.location()
+    box(link(at)[#it.body #counter(page).at(at).first()])
+  }).join([ · ])
 }
 `;
