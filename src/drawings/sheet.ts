@@ -17,6 +17,8 @@ import { sheetSvg } from "./svg.ts";
 export interface Sheet {
   readonly number: string;
   readonly title: string;
+  /** Name of the paper: "A3", "11 × 17 in". */
+  readonly paper: string;
   readonly width: number;
   readonly height: number;
   /** "1:50"; "none" on a sheet of tables. */
@@ -35,9 +37,9 @@ const COLUMNS: readonly number[] = [0.15, 0.13, 0.11, 0.09, 0.07, 0.055];
 /** Every drawing on paper, as SVG, in order. */
 export function sheets(build: Build, drawings: readonly Drawing[]): readonly Sheet[] {
   return layOut(build.job, drawings).map((laid) => {
-    const { number, title, width, height, ratio } = laid;
+    const { number, title, paper, width, height, ratio } = laid;
     const scale = ratio === undefined ? "none" : scaleText(ratio, build.job.units);
-    return { number, title, width, height, scale, svg: sheetSvg(laid) };
+    return { number, title, paper, width, height, scale, svg: sheetSvg(laid) };
   });
 }
 
@@ -57,7 +59,7 @@ export function layOut(job: Job, drawings: readonly Drawing[]): readonly LaidShe
     const { width, height, frame } = paper;
     const drawn = blocks.flatMap(({ block, by }) => block.shapes.map((shape) => moved(shape, by)));
     const shapes = [...drawn, ...titleBlock(job, { ...drawing, number }, paper, facts)];
-    return { number, title: drawing.title, width, height, frame, ratio, shapes };
+    return { number, title: drawing.title, paper: paper.name, width, height, frame, ratio, shapes };
   });
 }
 

@@ -10,6 +10,9 @@ import { labourLines } from "./labourLines.ts";
 import { materialLines } from "./materialLines.ts";
 import type { Quote, QuoteLine } from "./quote.ts";
 
+const LEAVES_OUT =
+  "wires, pipes and ducts (their rough-in hours are); anchors of items; paint of the repair coat; discounts; work on site beyond delivery";
+
 /**
  * Prices a job from a price book: material, articles, labour and delivery by line, then overhead and contingency on the
  * direct cost, margin as a share of the price, tax on the price. The job's own shares go before the book's. All in whole
@@ -33,6 +36,7 @@ export function priceJob(build: Build, takeoff: Takeoff, book: PriceBook): Quote
     book: book.id,
     lines,
     missing: material.missing,
+    leavesOut: LEAVES_OUT,
     labourHours: apply(hoursTogether, { H_lab: work.map(({ hours }) => hours) }, { means: "person-hours of the job" }),
     direct,
     overhead,

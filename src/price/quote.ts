@@ -25,6 +25,8 @@ export interface Quote {
   readonly book: string;
   readonly lines: readonly QuoteLine[];
   readonly missing: readonly MissingPrice[];
+  /** What no line counts, so that whoever signs the offer knows. */
+  readonly leavesOut: string;
   readonly labourHours: Quantity<"h">;
   readonly direct: Quantity<"cents">;
   readonly overhead: Quantity<"cents">;

@@ -5,6 +5,8 @@ import type { DrawnShape } from "../drawing.ts";
 export interface LaidSheet {
   readonly number: string;
   readonly title: string;
+  /** Name of the paper: "A3", "11 × 17 in". */
+  readonly paper: string;
   readonly width: number;
   readonly height: number;
   /** Nothing is drawn outside the frame. */

@@ -12,7 +12,7 @@ export const drawings: Paper = {
       section: {
         template: TEMPLATE,
         data: all.map((sheet) => ({
-          number: sheet.number, title: sheet.title, scale: sheet.scale, file: svgOf(sheet), widthMm: sheet.width * 1000, heightMm: sheet.height * 1000,
+          number: sheet.number, title: sheet.title, scale: sheet.scale, paper: sheet.paper, file: svgOf(sheet), widthMm: sheet.width * 1000, heightMm: sheet.height * 1000,
         })),
         files: Object.fromEntries(all.map((sheet) => [svgOf(sheet), sheet.svg])),
       },
@@ -42,8 +42,8 @@ const TEMPLATE = String.raw`
   [Each sheet stands at its own size on the pages that follow, and in the pack's folder _drawings_ as SVG and, at full size, as DXF.
   Print at 100 % to scale from paper; written dimensions stand before scaled ones.]
   let on(s) = label("sheet-" + s.number)
-  listing((auto, 1fr, auto, auto, auto), (left, left, left, right, right), ("Sheet", "Title", "Scale", "Paper, mm", "Page"),
-    sheets.map(s => (s.number, link(on(s), s.title), s.scale, [#calc.round(s.widthMm) × #calc.round(s.heightMm)], context counter(page).at(on(s)).first())))
+  listing((auto, 1fr, auto, auto, auto), (left, left, left, right, right), ("Sheet", "Title", "Scale", "Paper", "Page"),
+    sheets.map(s => (s.number, link(on(s), s.title), s.scale, s.paper, context counter(page).at(on(s)).first())))
   for s in sheets {
     page(width: s.widthMm * 1mm, height: s.heightMm * 1mm, margin: 0pt, header: none, footer: none, {
       place(hide[#heading(level: 2, [#s.number #s.title]) #on(s)])

@@ -47,6 +47,7 @@ function dataOf({ quote }: Results): JsonValue {
     currency: quote.currency,
     hours: hoursText(quote.labourHours.value),
     missing: quote.missing.map(({ what, wanted }) => ({ what, wanted })),
+    leavesOut: quote.leavesOut,
     groups: Object.entries(GROUPS)
       .map(([group, title]) => ({ title, lines: quote.lines.filter((line) => line.group === group) }))
       .filter(({ lines }) => lines.length > 0)
@@ -80,7 +81,7 @@ const TEMPLATE = String.raw`
 #import "style.typ": *
 
 #let body(data) = {
-  [Prices from the book _#(data.book)_; amounts in #(data.currency). #data.hours of labour. A price is an offer only when a person signs it.]
+  [Prices from the book _#(data.book)_; amounts in #(data.currency). #data.hours of labour. A price is an offer only when a person signs it. Not counted: #(data.leavesOut).]
   if data.missing.len() > 0 {
     framed({
       text(weight: 600)[Not complete: the price book does not know these.]
