@@ -5,6 +5,8 @@ import { PURE_ROOMS } from "./layers.mjs";
 
 const PURE_FILES = PURE_ROOMS.map((room) => `src/${room}/**/*.ts`);
 const TEST_FILES = ["src/**/*.test.ts", "test/**/*.ts"];
+/** Files that the page, or a browser that is told what to do, runs. */
+const WEB_FILES = ["src/web/**/*.{ts,tsx}", "test/browser/**/*.ts"];
 const CONFIG_FILES = ["*.config.{mjs,ts}", ".dependency-cruiser.mjs"];
 // These two load the Typst binary and put bytes together for the disk; they leave the river after its last pure stage.
 const NODE_FILES = ["src/river/pack.ts", "src/papers/pdf.ts"];
@@ -93,7 +95,11 @@ export default defineConfig(
     },
   },
   {
-    files: ["src/**/*.ts"],
+    files: WEB_FILES,
+    languageOptions: { parserOptions: { projectService: false, project: "./tsconfig.web.json", tsconfigRootDir: import.meta.dirname } },
+  },
+  {
+    files: ["src/**/*.{ts,tsx}"],
     rules: { "max-lines": ["error", { max: 300, skipBlankLines: false, skipComments: false }] },
   },
   {

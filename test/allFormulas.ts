@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { PURE_ROOMS } from "../layers.mjs";
 import type { AnyFormula } from "../src/working/anyFormula.ts";
 
 /** A formula with the file that exports it. */
@@ -15,18 +16,19 @@ export interface FormulaWalk {
   readonly defined: ReadonlyMap<string, number>;
 }
 
-/** Files that start a program or load a native one. */
-const NOT_WALKED = ["src/cli/", "src/river/pack.ts", "src/papers/pdf.ts"];
+/** Files of pure rooms that load a native program. */
+const NOT_WALKED = ["src/river/pack.ts", "src/papers/pdf.ts"];
 
 /**
- * Imports every module under `folder` (tests apart) and collects the exported formulas, each once. `defined` counts the
- * calls of defineFormula in the text, so that a formula that is not exported shows as a difference.
+ * Imports every module of the pure rooms (tests apart; the others start programs and compute nothing) and collects the
+ * exported formulas, each once. `defined` counts the calls of defineFormula in the text, so that a formula that is not
+ * exported shows as a difference.
  */
-export async function allFormulas(folder = "src"): Promise<FormulaWalk> {
+export async function allFormulas(folders = PURE_ROOMS.map((room) => `src/${room}`)): Promise<FormulaWalk> {
   const seen = new Set<unknown>();
   const found: FoundFormula[] = [];
   const defined = new Map<string, number>();
-  for (const file of modulesIn(folder)) {
+  for (const file of folders.flatMap(modulesIn)) {
     const calls = readFileSync(file, "utf8").match(/(?<!function )\bdefineFormula\s*[<(]/g);
     if (calls !== null) defined.set(file, calls.length);
     const exported = (await import(pathToFileURL(file).href)) as Record<string, unknown>;

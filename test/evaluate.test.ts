@@ -105,7 +105,7 @@ describe("finding the formulas", () => {
       ].join("\n"));
       writeFileSync(join(folder, "door.ts"), `export { one } from "./some.ts";`);
       writeFileSync(join(folder, "some.test.ts"), "throw new Error('tests are not walked');");
-      const { found, defined } = await allFormulas(relative(".", folder));
+      const { found, defined } = await allFormulas([relative(".", folder)]);
       expect(found.map((one) => one.formula.id).sort()).toEqual(["one", "three", "two"]);
       expect([...defined.values()]).toEqual([4]);
     } finally {

@@ -4,7 +4,7 @@ import { day, ownId, quantity, words } from "./schema/fields.ts";
 import { boxPrices, materialPrices, money } from "./schema/priceFields.ts";
 import { CURRENCIES } from "../units/money.ts";
 
-const PRICE_BOOK_FORMAT = "cornerpost-price-book";
+export const PRICE_BOOK_FORMAT = "cornerpost-price-book";
 const PRICE_BOOK_VERSION = 1;
 
 const share = (example: string, greatest = 1) => quantity("ratio", example, { least: 0, greatest });

@@ -4,7 +4,7 @@ import type { Headline, Results } from "./results.ts";
 import { currencyOf } from "./write.ts";
 
 /** The numbers that decide a job, taken from the stages' results. */
-export function headlineOf({ build, findings, quote, plan }: Omit<Results, "headline">): Headline {
+export function headlineOf({ build, findings, quote, plan }: Pick<Results, "build" | "findings" | "quote" | "plan">): Headline {
   const count = (verdict: Verdict): number => findings.filter((finding) => finding.verdict === verdict).length;
   return {
     stops: count("stop"),

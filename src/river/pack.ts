@@ -23,10 +23,53 @@ export type PackWriting =
     }
   | { readonly ok: false; readonly jobIssues: readonly JobIssue[]; readonly bookIssues: readonly JobIssue[] };
 
+/** A pack in memory, or what is wrong with the files that it is made from. */
+export type PackMaking =
+  | {
+      readonly ok: true;
+      readonly headline: Headline;
+      /** Id of the price book that it was priced from. */
+      readonly book: string;
+      /** By their paths in the pack's folder. */
+      readonly files: readonly { readonly path: string; readonly content: string | Uint8Array }[];
+    }
+  | { readonly ok: false; readonly jobIssues: readonly JobIssue[]; readonly bookIssues: readonly JobIssue[] };
+
 /**
- * Reads a job file and a price book, runs the river and writes the pack into a folder, which is made where it is missing.
- * Everything is computed before the first file is written; each file appears whole or not at all; files that are not of
- * the pack are left alone. `onProgress` is told of each step in plain words.
+ * Reads a job file and a price book, runs the river and makes every file of the pack. `onProgress` is told of each step in
+ * plain words, with the share of the work that is done, 0 to 1.
+ * Throws StageError where a stage could not compute.
+ */
+export function makePack(
+  jobText: string,
+  bookText: string,
+  onProgress: (step: string, share: number) => void = () => undefined,
+): PackMaking {
+  const job = readJob(jobText);
+  const book = readPriceBook(bookText);
+  if (!job.ok || !book.ok) {
+    return { ok: false, jobIssues: job.ok ? [] : job.issues, bookIssues: book.ok ? [] : book.issues };
+  }
+  onProgress("computing", 0);
+  const river = runRiver(job.job, book.book);
+  const files = inStage("papers", () => {
+    onProgress("setting the papers", COMPUTED);
+    const papers = packFiles(river, { text: jobText, file: job.file });
+    return papers.map((file, at) => {
+      onProgress("setting the papers", COMPUTED + ((1 - COMPUTED) * at) / papers.length);
+      return { path: file.path, content: "text" in file ? file.text : compilePdf(file.typst) };
+    });
+  });
+  return { ok: true, headline: river.headline, book: book.book.id, files };
+}
+
+/** About the share of the time that computing takes. */
+const COMPUTED = 0.4;
+
+/**
+ * Makes a pack and writes it into a folder, which is made where it is missing. Everything is computed before the first file
+ * is written; each file appears whole or not at all; files that are not of the pack are left alone. `onProgress` is told of
+ * each step in plain words.
  * Throws StageError where a stage could not compute, and the system's error where a file could not be written.
  */
 export function writePack(
@@ -35,24 +78,17 @@ export function writePack(
   folder: string,
   onProgress: (step: string) => void = () => undefined,
 ): PackWriting {
-  const job = readJob(jobText);
-  const book = readPriceBook(bookText);
-  if (!job.ok || !book.ok) {
-    return { ok: false, jobIssues: job.ok ? [] : job.issues, bookIssues: book.ok ? [] : book.issues };
-  }
-  onProgress("computing");
-  const river = runRiver(job.job, book.book);
-  onProgress("setting the papers");
-  const files = inStage("papers", () =>
-    packFiles(river, { text: jobText, file: job.file }).map((file) => ({
-      path: file.path,
-      content: "text" in file ? file.text : compilePdf(file.typst),
-    })),
-  );
+  const told = new Set<string>();
+  const made = makePack(jobText, bookText, (step) => {
+    if (!told.has(step)) onProgress(step);
+    told.add(step);
+  });
+  if (!made.ok) return made;
+  const { headline, book, files } = made;
   onProgress(`writing ${files.length} files`);
   for (const { path, content } of files) writeWhole(join(folder, path), content);
   const written = files.map(({ path }) => path);
-  return { ok: true, headline: river.headline, book: book.book.id, written, strangers: strangersIn(folder, written) };
+  return { ok: true, headline, book, written, strangers: strangersIn(folder, written) };
 }
 
 /** Writes beside the file and renames, so that a reader never meets half of it. */

@@ -26,12 +26,21 @@ export function runRiver(job: Job, book: PriceBook): River {
  * so that a new price book leaves build, findings, takeoff and drawings as they are.
  */
 export function makeRiver(): (job: Job, book: PriceBook) => River {
+  const undrawn = makeUndrawnRiver();
+  const drawings = remembered("drawings", draw);
+  return (job, book) => {
+    const results = undrawn(job, book);
+    return { ...results, drawings: drawings(results.build) };
+  };
+}
+
+/** The same without drawings, for whoever draws the build itself. */
+export function makeUndrawnRiver(): (job: Job, book: PriceBook) => Omit<River, "drawings"> {
   const build = remembered("build", assemble);
   const findings = remembered("findings", runChecks);
   const takeoff = remembered("takeoff", takeOffBuild);
   const quote = remembered("price", priceJob);
   const plan = remembered("plan", planJob);
-  const drawings = remembered("drawings", draw);
   return (job, book) => {
     const built = build(job);
     const found = findings(built);
@@ -43,7 +52,6 @@ export function makeRiver(): (job: Job, book: PriceBook) => River {
       takeoff: taken,
       quote: quote(built, taken, book),
       plan: plan(built, taken, book),
-      drawings: drawings(built),
     };
     return { ...results, headline: inStage("headline", () => headlineOf(results)) };
   };

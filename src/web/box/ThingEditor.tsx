@@ -1,0 +1,61 @@
+import type { ReactElement } from "react";
+import { Button } from "react-aria-components";
+import { TypedText } from "../controls/TypedText.tsx";
+import { useSession } from "../state/session.ts";
+import type { Steps } from "./edits.ts";
+import { FieldTree } from "./FieldTree.tsx";
+import { idsOf } from "./ids.ts";
+import type { Place } from "./outline.ts";
+import { duplicateThing, openingsIn, removeThing, renameThing } from "./things.ts";
+import { useEdit } from "./useField.ts";
+
+interface Edited {
+  readonly kind: "opening" | "item" | "partition" | "room";
+  readonly id: string;
+  readonly steps: Steps;
+  readonly onGo: (place: Place | undefined) => void;
+}
+
+/** The form of an opening, item, partition or room, with what can be done to it as a whole. */
+export function ThingEditor({ kind, id, steps, onGo }: Edited): ReactElement {
+  const file = useSession((session) => session.file);
+  const edit = useEdit();
+  const inIt = kind === "partition" ? openingsIn(file, id) : [];
+  const rename = (to: string): void => {
+    edit(`Rename ${id} to ${to}`, (draft) => renameThing(draft, `${kind}s`, id, to));
+    onGo({ kind, id: to });
+  };
+  const duplicate = (list: "openings" | "items"): void =>
+    edit(`Duplicate ${id}`, (draft) => {
+      const copy = duplicateThing(draft, list, id);
+      if (copy !== undefined) onGo({ kind, id: copy });
+    });
+  return (
+    <>
+      <div className="actions">
+        {kind === "opening" || kind === "item" ? (
+          <Button className="button" onPress={() => duplicate(`${kind}s`)}>{`Duplicate ${id}`}</Button>
+        ) : null}
+        {kind === "room" ? null : (
+          <Button
+            className="button"
+            isDisabled={inIt.length > 0}
+            onPress={() => {
+              edit(`Remove ${id}`, (draft) => removeThing(draft, `${kind}s`, id));
+              onGo(undefined);
+            }}
+          >{`Remove ${id}`}</Button>
+        )}
+      </div>
+      {inIt.length === 0 ? null : <p className="quiet">Move or remove {inIt.join(", ")} first: cut in this partition.</p>}
+      {kind === "room" ? <p className="quiet">Rooms come and go with partitions.</p> : null}
+      <TypedText label="Id" text={id} says="short name on drawings and labels; no two things share one" problemOf={(typing) => (typing === id ? "" : problemOfId(typing, idsOf(file)))} onTyped={(to) => (problemOfId(to, idsOf(file)) === "" ? rename(to) : undefined)} />
+      <FieldTree steps={steps} without={["id"]} />
+    </>
+  );
+}
+
+function problemOfId(id: string, taken: ReadonlySet<string>): string {
+  if (!/^[A-Za-z][A-Za-z0-9-]{0,39}$/.test(id)) return "letters, digits and hyphens, starting with a letter, 40 at most";
+  return taken.has(id.toLowerCase()) ? `${id} is taken` : "";
+}

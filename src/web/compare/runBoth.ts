@@ -1,0 +1,42 @@
+import { wrap } from "comlink";
+import type { JobFile, JsonValue } from "../../job/file.ts";
+import type { Screen } from "../../river/screen.ts";
+import type { RunAnswer } from "../worker/answers.ts";
+import type { Runner } from "../worker/runner.ts";
+
+/** A file to be worked out, with its price book and what to call it. */
+export interface Version {
+  readonly name: string;
+  readonly file: JobFile;
+  readonly book: JsonValue;
+}
+
+export type BothRun =
+  | { readonly ok: true; readonly before: Screen; readonly after: Screen }
+  | { readonly ok: false; readonly says: string };
+
+/** Works out two files in a worker of their own, so that the open job's workings stay at hand. The worker ends with the answer. */
+export async function runBoth(before: Version, after: Version): Promise<BothRun> {
+  const worker = new Worker(new URL("../worker/river.worker.ts", import.meta.url), { type: "module", name: "compare" });
+  try {
+    const runner = wrap<Runner>(worker);
+    const one = await runner.run(before.file, before.book);
+    if (one.kind !== "screen") return { ok: false, says: whyNot(before.name, one) };
+    const other = await runner.run(after.file, after.book);
+    if (other.kind !== "screen") return { ok: false, says: whyNot(after.name, other) };
+    return { ok: true, before: one.screen, after: other.screen };
+  } finally {
+    worker.terminate();
+  }
+}
+
+function whyNot(name: string, answer: Exclude<RunAnswer, { readonly kind: "screen" }>): string {
+  switch (answer.kind) {
+    case "issues":
+      return `${name} cannot be read: it has ${answer.issues.length === 1 ? "one issue" : `${answer.issues.length} issues`}.`;
+    case "book issues":
+      return `The price book of ${name} cannot be read.`;
+    case "failed":
+      return `${name} could not be computed: ${answer.message}`;
+  }
+}

@@ -1,0 +1,109 @@
+import type { Working } from "../../river/screen.ts";
+import { elided, rangeText, wordsText } from "../../working/elide.ts";
+import { numberText } from "../../working/numberText.ts";
+import type { ComparisonStep, FormulaStep, GivenStep, StepInput } from "../../working/steps.ts";
+import { substitute } from "../../working/substitute.ts";
+import { differenceUnit, pairText, USUAL_DIGITS, type ValueStyle, valueText } from "../../working/valueText.ts";
+
+/** A row of a working on the screen: rounded for reading, many alike on one row. */
+export interface WorkingRow {
+  readonly symbol: string;
+  readonly means: string;
+  /** The formula in the labels of what went in; "" for a given. */
+  readonly formula: string;
+  /** The same with numbers put in; "" for a given. */
+  readonly numbers: string;
+  /** What each list of the formula holds: "m = [m_1, m_2]". */
+  readonly lists: readonly string[];
+  readonly value: string;
+  readonly source: string;
+}
+
+export interface WorkingView {
+  readonly results: readonly { readonly symbol: string; readonly means: string; readonly value: string }[];
+  readonly compared: readonly { readonly text: string; readonly holds: boolean }[];
+  readonly given: readonly WorkingRow[];
+  readonly worked: readonly WorkingRow[];
+}
+
+/** Sets out a working for reading: what was asked for, what was compared, the givens, then every formula after its inputs. */
+export function workingView({ results, steps }: Working, style: ValueStyle): WorkingView {
+  const givens = steps.filter((step) => step.kind === "given");
+  const formulas = steps.filter((step) => step.kind === "formula");
+  const values = [...givens, ...formulas];
+  return {
+    results: results.flatMap((label) => {
+      const step = values.find((one) => one.label === label);
+      return step === undefined ? [] : [{ symbol: label, means: step.means, value: valueText(step.value, step.unit, style) }];
+    }),
+    compared: steps.filter((step) => step.kind === "comparison").map((step) => ({ text: comparedText(step, style), holds: step.holds })),
+    given: elided(givens, ({ symbol, unit }) => `${symbol} ${unit}`).map(({ all }) => givenRow(all, style)),
+    worked: elided(formulas, ({ formula, symbol }) => `${formula} ${symbol}`).map(({ first, all }) => formulaRow(first, all, style)),
+  };
+}
+
+function givenRow(all: readonly GivenStep[], style: ValueStyle): WorkingRow {
+  return {
+    symbol: wordsText(all.map(({ label }) => label)),
+    means: alike(all.map(({ means }) => means)),
+    formula: "",
+    numbers: "",
+    lists: [],
+    value: valuesText(all, style),
+    source: alike(all.map(({ source }) => source)),
+  };
+}
+
+/** The first of many alike stands with its numbers; the value is the range of all. */
+function formulaRow(first: FormulaStep, all: readonly FormulaStep[], style: ValueStyle): WorkingRow {
+  return {
+    symbol: wordsText(all.map(({ label }) => label)),
+    means: alike(all.map(({ means }) => means)),
+    formula: substitute(first.text, (name) => {
+      const input = inputNamed(first, name);
+      return input === undefined || input.isList ? undefined : input.labels[0];
+    }),
+    numbers: substitute(first.text, (name) => {
+      const input = inputNamed(first, name);
+      return input === undefined ? undefined : numbersText(input, style);
+    }),
+    lists: first.inputs.filter(({ isList }) => isList).map(({ name, labels }) => `${name} = [${wordsText(labels)}]`),
+    value: valuesText(all, style),
+    source: first.source,
+  };
+}
+
+function numbersText({ isList, values }: StepInput, style: ValueStyle): string | undefined {
+  const numbers = values.map((value) => numberText(value, style.digits ?? USUAL_DIGITS));
+  return isList ? `[${wordsText(numbers)}]` : numbers[0];
+}
+
+function inputNamed(step: FormulaStep, name: string): StepInput | undefined {
+  return step.inputs.find((input) => input.name === name);
+}
+
+function comparedText({ left, right, relation, unit, holds, margin, tolerance }: ComparisonStep, style: ValueStyle): string {
+  const [leftText, rightText] = pairText(left.value, right.value, unit, style, !holds);
+  const sign = relation === "<=" ? "≤" : "≥";
+  const apart = valueText(Math.abs(margin), differenceUnit(unit), style);
+  const near = valueText(tolerance, differenceUnit(unit), style);
+  const words = !holds
+    ? `does not hold, by ${apart}`
+    : margin === 0
+      ? "holds, at the limit"
+      : margin > 0
+        ? `holds, with ${apart} to spare`
+        : `holds within the tolerance of ${near}`;
+  return `${left.label} ${sign} ${right.label}: ${leftText} ${sign} ${rightText}: ${words}`;
+}
+
+function valuesText(all: readonly (GivenStep | FormulaStep)[], style: ValueStyle): string {
+  const [first] = all;
+  if (first === undefined) throw new RangeError("a row of a working for no step");
+  return all.length === 1 ? valueText(first.value, first.unit, style) : rangeText(all.map(({ value }) => value), first.unit, style);
+}
+
+function alike(texts: readonly string[]): string {
+  const [first = ""] = texts;
+  return texts.every((text) => text === first) ? first : `${first}, and others`;
+}

@@ -1,0 +1,29 @@
+import type { ReactElement } from "react";
+import { issueText } from "../../job/issue.ts";
+import { useSession } from "../state/session.ts";
+
+/** What keeps the last answer from following the file: issues in it, or a stage that could not compute. */
+export function Told(): ReactElement | null {
+  const { issues, failed } = useSession();
+  if (failed !== undefined) {
+    return (
+      <div className="f-told is-failed" role="alert">
+        <strong>Could not compute.</strong> {failed}
+      </div>
+    );
+  }
+  if (issues.length === 0) return null;
+  return (
+    <div className="f-told" role="alert">
+      <strong>
+        {issues.length === 1 ? "One place in the job has" : `${String(issues.length)} places in the job have`} no meaning yet; the last build that had one is
+        shown.
+      </strong>
+      <ul>
+        {issues.map((issue) => (
+          <li key={`${issue.path} ${issue.code}`}>{issueText(issue)}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,138 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { DEMO_JOBS } from "../../../test/demoJobs.ts";
+import type { JobRevision } from "../../job/api.ts";
+import { compareFiles, contentOf } from "../../job/merge.ts";
+import { useSession } from "./session.ts";
+import { useSettings } from "./settings.ts";
+import { typedFile } from "./typedFile.ts";
+
+const [demo] = DEMO_JOBS;
+if (demo === undefined) throw new Error("there is no demo job");
+const title = typedFile(demo.file).job.title;
+
+function revision(number: number, file: string): JobRevision {
+  return { job: "J1", number, parent: number === 1 ? null : number - 1, who: "A", why: "w", when: "2027-01-01T00:00:00Z", title, readable: true, file };
+}
+
+/** A server of one job in memory, answering as the wire types say. */
+function serverWith(first: string): { readonly revisions: JobRevision[] } {
+  const revisions = [revision(1, first)];
+  const answer = (status: number, body: unknown): Response => new Response(JSON.stringify(body), { status });
+  vi.stubGlobal("fetch", (address: string, init: RequestInit = {}): Promise<Response> => {
+    const latest = revisions.at(-1) as JobRevision;
+    if (init.method !== "POST") return Promise.resolve(address === "/api/jobs/J1" ? answer(200, latest) : answer(404, { code: "not_found", path: "", facts: {} }));
+    const { base, file } = JSON.parse(init.body as string) as { readonly base: number; readonly file: string };
+    if (base === latest.number) {
+      revisions.push(revision(base + 1, file));
+      return Promise.resolve(answer(201, revisions.at(-1)));
+    }
+    const was = contentOf((revisions[base - 1] as JobRevision).file);
+    const { theirs, conflicts } = compareFiles(was, contentOf(file), contentOf(latest.file));
+    return Promise.resolve(answer(409, { code: "changed_since", path: "base", facts: { latest, changes: theirs, conflicts } }));
+  });
+  return { revisions };
+}
+
+const along = (): string | undefined => typedFile(useSession.getState().file).openings?.[0]?.at.along;
+const moveFirst = (text: string): void =>
+  useSession.getState().edit("Move", (draft) => {
+    const opening = draft.openings?.[0];
+    if (opening !== undefined) opening.at.along = text;
+  });
+
+describe("the open job", () => {
+  beforeEach(() => useSettings.getState().setWho("Pat"));
+  afterEach(() => {
+    useSession.getState().close();
+    vi.unstubAllGlobals();
+  });
+
+  it("opens as saved, changes, and goes back by undo", async () => {
+    serverWith(demo.text);
+    await useSession.getState().open("J1");
+    const before = along();
+    expect(useSession.getState()).toMatchObject({ job: { id: "J1", title }, base: 1, canUndo: false });
+    moveFirst("1 m");
+    expect(along()).toBe("1 m");
+    useSession.getState().undo();
+    expect(along()).toBe(before);
+    expect(useSession.getState().file).toBe(useSession.getState().saved);
+    useSession.getState().redo();
+    expect(along()).toBe("1 m");
+  });
+
+  it("makes one undo step of a gesture, and none of one that is cancelled", async () => {
+    serverWith(demo.text);
+    await useSession.getState().open("J1");
+    const before = along();
+    const { beginGesture, endGesture, cancelGesture } = useSession.getState();
+    beginGesture("Move D1");
+    moveFirst("1 m");
+    moveFirst("2 m");
+    endGesture();
+    expect(useSession.getState().history.past.map(({ label }) => label)).toEqual(["Move D1"]);
+    beginGesture("Move D1");
+    moveFirst("3 m");
+    cancelGesture();
+    expect(along()).toBe("2 m");
+    useSession.getState().undo();
+    expect(along()).toBe(before);
+  });
+
+  it("saves on its base, and asks who saves before that", async () => {
+    const { revisions } = serverWith(demo.text);
+    await useSession.getState().open("J1");
+    moveFirst("1 m");
+    useSettings.getState().setWho("");
+    await useSession.getState().save("why");
+    expect(useSession.getState().saveProblem).toBeDefined();
+    expect(revisions).toHaveLength(1);
+    useSettings.getState().setWho("Pat");
+    await useSession.getState().save("why");
+    expect(useSession.getState()).toMatchObject({ base: 2, saveProblem: undefined, conflict: undefined });
+    expect(useSession.getState().saved).toBe(useSession.getState().file);
+    expect(contentOf(revisions[1]?.file ?? "")).toEqual(useSession.getState().file);
+  });
+
+  it("keeps both sides' changes by merge when someone saved first", async () => {
+    const { revisions } = serverWith(demo.text);
+    await useSession.getState().open("J1");
+    revisions.push(revision(2, JSON.stringify({ ...demo.file, notes: ["theirs"] })));
+    moveFirst("1 m");
+    await useSession.getState().save("mine");
+    expect(useSession.getState().conflict).toMatchObject({ latest: { number: 2 }, why: "mine", conflicts: [] });
+    await useSession.getState().resolve({ how: "merge", choices: {} });
+    expect(useSession.getState()).toMatchObject({ base: 3, conflict: undefined });
+    expect(along()).toBe("1 m");
+    expect(typedFile(useSession.getState().file).notes).toEqual(["theirs"]);
+  });
+
+  it("takes theirs, or keeps mine over theirs, where that is chosen", async () => {
+    const { revisions } = serverWith(demo.text);
+    await useSession.getState().open("J1");
+    revisions.push(revision(2, JSON.stringify({ ...demo.file, notes: ["theirs"] })));
+    moveFirst("1 m");
+    await useSession.getState().save("mine");
+    await useSession.getState().resolve({ how: "keep" });
+    expect(revisions).toHaveLength(3);
+    expect(contentOf(revisions[2]?.file ?? "")).toEqual(useSession.getState().file);
+    revisions.push(revision(4, JSON.stringify({ ...demo.file, notes: ["theirs again"] })));
+    moveFirst("2 m");
+    await useSession.getState().save("mine");
+    await useSession.getState().resolve({ how: "take" });
+    expect(useSession.getState().base).toBe(4);
+    expect(typedFile(useSession.getState().file).notes).toEqual(["theirs again"]);
+  });
+
+  it("follows a save by others at once while nothing is changed here, and only tells of it else", async () => {
+    const { revisions } = serverWith(demo.text);
+    await useSession.getState().open("J1");
+    revisions.push(revision(2, JSON.stringify({ ...demo.file, notes: ["theirs"] })));
+    await useSession.getState().heardSave("J1", 2, "Kim");
+    expect(useSession.getState().base).toBe(2);
+    moveFirst("1 m");
+    await useSession.getState().heardSave("J1", 3, "Kim");
+    expect(useSession.getState()).toMatchObject({ base: 2, newer: { number: 3, who: "Kim" } });
+    expect(along()).toBe("1 m");
+  });
+});

@@ -1,0 +1,143 @@
+import type { ReactElement } from "react";
+import { Button } from "react-aria-components";
+import type { Screen } from "../../river/screen.ts";
+import { useSession } from "../state/session.ts";
+import type { Selection } from "../state/selection.ts";
+import { typedFile, type ItemDraft, type JobFileDraft, type OpeningDraft, type TypedFile } from "../state/typedFile.ts";
+import { LengthField } from "./LengthField.tsx";
+import { takeAway } from "./thingEdits.ts";
+import { thingsOf, type Thing } from "./things.ts";
+import { duplicateBeside } from "./useConductor.ts";
+
+/** The picked thing's place and size as typed values, and what can be done with it. */
+export function PickedBar({ screen }: { readonly screen: Screen }): ReactElement {
+  const { file, selection, edit, select } = useSession();
+  const thing = thingsOf(file, screen).find(({ kind, id }) => kind === selection?.kind && id === selection.id);
+  if (thing === undefined) return <p className="u-picked u-hint">{hintFor(selection, screen)}</p>;
+  const surface = screen.build.surfaces.find(({ id }) => id === thing.surface);
+  return (
+    <div className="u-picked" role="group" aria-label={`${thing.id}, ${thing.what}`}>
+      <p className="u-picked-name">
+        <strong>{thing.id}</strong> {thing.what}
+      </p>
+      {fieldsOf(typedFile(file), thing).map(({ label, text, write }) => (
+        <LengthField key={`${thing.id} ${label}`} label={label} text={text} onChange={(typed) => edit(`${label} of ${thing.id}`, (draft) => write(draft, typed))} />
+      ))}
+      <span className="u-picked-acts">
+        {thing.kind !== "partition" && surface !== undefined && (
+          <Button className="button" onPress={() => duplicateBeside(thing, surface)}>
+            Duplicate
+          </Button>
+        )}
+        <Button
+          className="button"
+          onPress={() => {
+            edit(`Remove ${thing.id}`, (draft) => takeAway(draft, thing.kind, thing.id));
+            select(undefined);
+          }}
+        >
+          Remove
+        </Button>
+      </span>
+    </div>
+  );
+}
+
+function hintFor(selection: Selection | undefined, screen: Screen): string {
+  if (selection?.kind === "part") {
+    const part = screen.build.parts.find(({ id }) => id === selection.id);
+    if (part !== undefined) return `${part.what} (${part.id})`;
+  }
+  if (selection?.kind === "face") {
+    const name = screen.build.surfaces.find(({ id }) => id === selection.id)?.name;
+    if (name !== undefined) return `${name.charAt(0).toUpperCase()}${name.slice(1)} is picked. Press it again to pick a part of it.`;
+  }
+  return "Press a thing to pick it; drag to move it. Ctrl lets go of the lines, Alt drags a copy.";
+}
+
+interface Field {
+  readonly label: string;
+  readonly text: string;
+  readonly write: (draft: JobFileDraft, text: string) => void;
+}
+
+function fieldsOf(file: TypedFile, thing: Thing): readonly Field[] {
+  switch (thing.kind) {
+    case "opening":
+      return openingFields(file, thing.id);
+    case "item":
+      return itemFields(file, thing.id);
+    case "partition": {
+      const at = file.partitions?.find(({ id }) => id === thing.id)?.at;
+      if (at === undefined) return [];
+      const write = (draft: JobFileDraft, text: string): void => {
+        const partition = draft.partitions?.find(({ id }) => id === thing.id);
+        if (partition !== undefined) partition.at = text;
+      };
+      return [{ label: "Along", text: at, write }];
+    }
+  }
+}
+
+function openingFields(file: TypedFile, id: string): readonly Field[] {
+  const opening = file.openings?.find((one) => one.id === id);
+  if (opening === undefined) return [];
+  const { at, size, face } = opening;
+  const field = (label: string, text: string, put: (one: OpeningDraft, text: string) => void): Field => ({
+    label,
+    text,
+    write: (draft, typed) => {
+      const one = draft.openings?.find((other) => other.id === id);
+      if (one !== undefined) put(one, typed);
+    },
+  });
+  const places = [
+    field("Along", at.along, (one, text) => {
+      one.at.along = text;
+    }),
+    field(face === "floor" || face === "roof" ? "Across" : "Up", at.up, (one, text) => {
+      one.at.up = text;
+    }),
+  ];
+  if (size === undefined) return places;
+  return [
+    ...places,
+    field("Width", size.width, (one, text) => {
+      if (one.size !== undefined) one.size.width = text;
+    }),
+    field("Height", size.height, (one, text) => {
+      if (one.size !== undefined) one.size.height = text;
+    }),
+  ];
+}
+
+function itemFields(file: TypedFile, id: string): readonly Field[] {
+  const item = file.items?.find((one) => one.id === id);
+  if (item === undefined) return [];
+  const write = (put: (one: ItemDraft, text: string) => void) => (draft: JobFileDraft, text: string): void => {
+    const one = draft.items?.find((other) => other.id === id);
+    if (one !== undefined) put(one, text);
+  };
+  const place = (label: string, key: "along" | "across" | "up", text: string): Field => ({
+    label,
+    text,
+    write: write((one, typed) => {
+      one.at[key] = typed;
+    }),
+  });
+  const size = (label: string, key: "length" | "width" | "height"): Field => ({
+    label,
+    text: item.size[key],
+    write: write((one, typed) => {
+      one.size[key] = typed;
+    }),
+  });
+  return [
+    place("Along", "along", item.at.along),
+    place("Across", "across", item.at.across),
+    place("Up", "up", item.at.up ?? "0 mm"),
+    size("Length", "length"),
+    size("Width", "width"),
+    size("Height", "height"),
+  ];
+}

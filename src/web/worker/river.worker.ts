@@ -1,0 +1,4 @@
+import { expose } from "comlink";
+import { makeRunner } from "./runner.ts";
+
+expose(makeRunner());

@@ -1,0 +1,134 @@
+import type { Locator, Page } from "playwright-core";
+import { expect } from "vitest";
+import { choose, leave, middleOf, picked, settled, side, test, thing, until } from "./app.ts";
+
+/** Small windows: a desk at 200 %, a shop tablet, a phone. */
+const WINDOWS = [
+  { name: "a desk at 200 %", options: { viewport: { width: 720, height: 450 }, deviceScaleFactor: 2 } },
+  { name: "a shop tablet", options: { viewport: { width: 1024, height: 768 }, hasTouch: true } },
+  { name: "a phone", options: { viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, hasTouch: true } },
+] as const;
+
+/** The page scrolls in no direction sideways, and what is named can be pressed where it lies. */
+async function reachable(page: Page, screen: string, ...controls: readonly Locator[]): Promise<void> {
+  const { wide, room } = await page.evaluate(() => {
+    const { scrollWidth, clientWidth } = document.scrollingElement ?? document.documentElement;
+    return { wide: scrollWidth, room: clientWidth };
+  });
+  expect(wide, `${screen} is no wider than the window`).toBeLessThanOrEqual(room);
+  for (const control of controls) {
+    await control.click({ trial: true });
+    const box = (await control.boundingBox())!;
+    expect(box.x, `${screen}: ${String(control)} begins in the window`).toBeGreaterThanOrEqual(0);
+    expect(box.x + box.width, `${screen}: ${String(control)} ends in the window`).toBeLessThanOrEqual(room + 0.5);
+  }
+}
+
+test.for(WINDOWS)("everything can be reached on $name", async ({ options }, { app, window }) => {
+  const id = await app.jobFrom("snow-laboratory", "A laboratory with a title that is far too long for a small window");
+  const list = await window("/", options);
+  await list.getByRole("table").waitFor();
+  await reachable(list, "list", list.getByRole("button", { name: "Make the job" }), list.getByRole("button", { name: /^Open Snow/ }), list.getByRole("button", { name: "Choose files to import" }));
+
+  const page = await window(`/jobs/${id}`, options);
+  await settled(page);
+  const save = page.getByRole("button", { name: "Save", exact: true });
+  const four = page.getByRole("region", { name: "The four numbers" });
+  await reachable(page, "unfolded", save, thing(page, "BN1"), page.getByRole("button", { name: "Whole box" }), ...["Stops", "Mass", "Price", "Delivery"].map((name) => four.getByRole("button", { name: new RegExp(`^${name}`) })));
+  const sheet = (await page.getByRole("region", { name: "Unfolded" }).boundingBox())!;
+  expect(sheet.height, "the drawing has room").toBeGreaterThan(0.25 * options.viewport.height);
+
+  const box = await side(page, "In the box");
+  await reachable(page, "in the box", box.getByRole("button", { name: "Add an opening" }), box.getByRole("button", { name: /^ceiling/ }));
+  await box.getByRole("button", { name: /^ceiling/ }).click();
+  await box.getByRole("button", { name: /^Foam/ }).click();
+  await reachable(page, "build-up", box.getByRole("textbox", { name: "Thickness" }), box.getByRole("button", { name: "Add a layer to ceiling" }));
+  await side(page, "In the box", false);
+  const findings = await side(page, "Findings");
+  const finding = findings.getByRole("button", { name: /corners carry/ });
+  await reachable(page, "findings", findings.getByRole("searchbox"), finding);
+  await finding.click();
+  await findings.getByRole("region", { name: "Worked out" }).waitFor();
+  await reachable(page, "finding");
+  await side(page, "Findings", false);
+
+  await page.getByRole("tab", { name: "Three dimensions" }).click();
+  await reachable(page, "three dimensions", page.getByRole("combobox", { name: "Section" }), page.getByRole("button", { name: /^Peel/ }));
+  await page.getByRole("tab", { name: "Papers" }).click();
+  await reachable(page, "papers", page.getByRole("button", { name: /^Make the pack/ }));
+  await page.getByRole("tab", { name: "Compare" }).click();
+  await choose(page, page, "After: job", /^Snow laboratory/);
+  const compare = page.getByRole("button", { name: "Compare", exact: true });
+  await reachable(page, "compare", compare);
+  await compare.click();
+  await page.getByRole("table", { name: "Fields of the job file" }).waitFor();
+  await reachable(page, "compared");
+  await four.getByRole("button", { name: /^Price/ }).click();
+  await page.getByRole("button", { name: /show the working of the price/ }).click();
+  const working = page.getByRole("dialog", { name: "Working: the price" });
+  await working.getByRole("region", { name: "Worked out" }).waitFor();
+  await reachable(page, "working", working.getByRole("button", { name: "Close Working: the price" }));
+  await leave(page, "Working: the price");
+  await leave(page, "Price");
+  await save.click();
+  const saving = page.getByRole("dialog", { name: "Save a revision" });
+  await reachable(page, "save", saving.getByRole("textbox", { name: "Why" }), saving.getByRole("button", { name: "Save", exact: true }), saving.getByRole("button", { name: "Do not save" }));
+});
+
+interface Finger {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Fingers go down, move in steps, and come up. */
+async function swipe(page: Page, from: readonly Finger[], to: readonly Finger[]): Promise<void> {
+  const touch = await page.context().newCDPSession(page);
+  const points = (share: number): { x: number; y: number; id: number }[] =>
+    from.map((start, id) => ({ x: start.x + share * (to[id]!.x - start.x), y: start.y + share * (to[id]!.y - start.y), id }));
+  await touch.send("Input.dispatchTouchEvent", { type: "touchStart", touchPoints: points(0) });
+  for (let step = 1; step <= 10; step += 1) await touch.send("Input.dispatchTouchEvent", { type: "touchMove", touchPoints: points(step / 10) });
+  await touch.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+  await touch.detach();
+}
+
+test("a finger picks, drags, and two fingers zoom on a tablet", async ({ app, window }) => {
+  const id = await app.jobFrom("snow-laboratory", "By finger");
+  const page = await window(`/jobs/${id}`, { viewport: { width: 1024, height: 768 }, hasTouch: true });
+  await settled(page);
+  const bench = thing(page, "BN2");
+  const label = (): Promise<string | null> => bench.getAttribute("aria-label");
+  const first = await label();
+  const at = await middleOf(bench);
+  await page.touchscreen.tap(at.x, at.y);
+  await picked(page, "BN2").waitFor();
+  expect(await bench.getAttribute("aria-pressed")).toBe("true");
+  expect(await label(), "a tap moves nothing").toBe(first);
+
+  await swipe(page, [at], [{ x: at.x + 40, y: at.y }]);
+  await until(label, (text) => text !== first, "the bench follows the finger");
+  await settled(page);
+  const now = await middleOf(bench);
+  expect(Math.abs(at.x + 40 - now.x)).toBeLessThan(12);
+  await page.getByRole("button", { name: /^Undo/ }).tap();
+  await until(label, (text) => text === first, "one drag is one step");
+
+  const width = async (): Promise<number> => (await bench.boundingBox())!.width;
+  const small = await width();
+  const floor = await middleOf(thing(page, "P1"));
+  await swipe(page, [{ x: floor.x - 30, y: floor.y }, { x: floor.x + 30, y: floor.y }], [{ x: floor.x - 90, y: floor.y }, { x: floor.x + 90, y: floor.y }]);
+  await until(width, (large) => large > 1.5 * small, "two fingers zoom");
+  expect(await label()).toBe(first);
+});
+
+test("on a phone a finger moves the paper, never a thing", async ({ app, window }) => {
+  const id = await app.jobFrom("snow-laboratory", "By thumb");
+  const page = await window(`/jobs/${id}`, { viewport: { width: 390, height: 844 }, hasTouch: true });
+  await settled(page);
+  const bench = thing(page, "BN2");
+  const first = await bench.getAttribute("aria-label");
+  const at = await middleOf(bench);
+  await swipe(page, [at], [{ x: at.x - 60, y: at.y + 30 }]);
+  await until(async () => (await middleOf(bench)).x, (x) => Math.abs(x - (at.x - 60)) < 3, "the paper follows the finger");
+  expect(await bench.getAttribute("aria-label")).toBe(first);
+  await page.getByRole("status").filter({ hasText: /^Revision 1, saved$/ }).waitFor();
+});
