@@ -55,7 +55,9 @@ async function saveUntilGone(address: string, { job, text }: (typeof CLIENTS)[nu
       const body = JSON.stringify({ base, file: `${text}\n${round} ${base}`, who: "Ann", why: "" });
       const answer = await fetch(`${address}${addressOf(ROUTES.revisions, { job })}`, { method: "POST", headers: { "content-type": "application/json" }, body });
       expect(answer.status).toBe(201);
-      acknowledged.push(ANSWERS.revision.parse(await answer.json()));
+      const saved = ANSWERS.saved.parse(await answer.json());
+      if (!saved.saved) return expect.unreachable();
+      acknowledged.push(saved.revision);
     }
   } catch (error) {
     // What fetch throws when the connection breaks; anything else is a finding.

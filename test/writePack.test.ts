@@ -2,10 +2,14 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, 
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { writePack } from "../src/river/pack.ts";
+import { makePack, writePack } from "../src/river/pack.ts";
 import { DEMO_JOBS } from "./demoJobs.ts";
 
 const { text, bookText } = DEMO_JOBS.at(-1)!;
+const STAGES = [
+  ...["build", "findings", "takeoff", "price", "plan", "drawings"].map((stage) => `computing the ${stage}`),
+  "composing the papers", "setting pack.pdf",
+];
 
 describe("writing a pack", () => {
   let folder = "";
@@ -24,7 +28,7 @@ describe("writing a pack", () => {
     const first = writePack(text, bookText, one, (step) => steps.push(step));
     const second = writePack(text, bookText, two);
     if (!first.ok || !second.ok) throw new Error("the demo job has issues");
-    expect(steps).toEqual(["computing", "setting the papers", `writing ${first.written.length} files`]);
+    expect(steps).toEqual([...STAGES, `writing ${first.written.length} files`]);
     for (const path of first.written) expect(readFileSync(join(one, path)).equals(readFileSync(join(two, path))), path).toBe(true);
     expect(readFileSync(join(one, "pack.pdf"), "latin1").startsWith("%PDF-")).toBe(true);
     expect(readFileSync(join(one, "mine.txt"), "utf8")).toBe("mine");
@@ -32,6 +36,18 @@ describe("writing a pack", () => {
     expect(second.strangers).toEqual([]);
     const all = readdirSync(two, { recursive: true, encoding: "utf8" }).filter((path) => path !== "drawings");
     expect(all.sort()).toEqual([...second.written].sort());
+  });
+
+  it("goes on through its stages, and never back", () => {
+    const told: (readonly [string, number])[] = [];
+    const made = makePack(text, bookText, (step, share) => told.push([step, share]));
+    expect(made.ok).toBe(true);
+    const shares = told.map(([, share]) => share);
+    expect(told.slice(0, STAGES.length).map(([step]) => step)).toEqual(STAGES);
+    expect(told.slice(STAGES.length).every(([step]) => /^setting \S+\.pdf$/.test(step))).toBe(true);
+    expect(shares).toEqual([...new Set(shares)].toSorted((a, b) => a - b));
+    expect(shares[0]).toBe(0);
+    expect(shares.at(-1)).toBeLessThan(1);
   });
 
   it("writes nothing where a file has issues, and gives those of both", () => {

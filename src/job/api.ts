@@ -60,7 +60,6 @@ export type ImportRequest = z.input<typeof importRequest>;
 
 /** POST `priceBooks`: a new price book (base null), or the next revision of the one whose id the text names. */
 export const savePriceBookRequest = z.strictObject({ base: z.int().min(1).nullable(), file, who, why });
-export type SavePriceBookRequest = z.input<typeof savePriceBookRequest>;
 
 // What is answered.
 
@@ -115,7 +114,8 @@ const issue: z.ZodType<JobIssue> = z
 const imported = z.discriminatedUnion("became", [
   z.strictObject({ name: z.string(), became: z.literal("job"), job: z.string(), issues: z.array(issue) }),
   z.strictObject({ name: z.string(), became: z.literal("price book"), book: z.string(), number: z.int() }),
-  z.strictObject({ name: z.string(), became: z.literal("nothing"), issues: z.array(issue) }),
+  /** `format` is what it says that it is. */
+  z.strictObject({ name: z.string(), became: z.literal("nothing"), format: z.enum(["price book", "other"]), issues: z.array(issue) }),
 ]);
 export type Imported = z.output<typeof imported>;
 
@@ -138,38 +138,42 @@ const conflict: z.ZodType<Conflict> = z.strictObject({ path: z.string(), base: j
 export const ANSWERS = {
   /** GET `jobs`, by title. */
   jobs: z.strictObject({ jobs: z.array(jobRow) }),
-  /** GET `job`, GET `revision`, and 201 of POST `jobs` and POST `revisions`. */
+  /** GET `job`, GET `revision`, and 201 of POST `jobs`. */
   revision: jobRevision,
+  /** POST `revisions`: 201 where it was saved; 200 where someone saved since the base, and nothing was written. */
+  saved: z.discriminatedUnion("saved", [
+    z.strictObject({ saved: z.literal(true), revision: jobRevision }),
+    z.strictObject({
+      saved: z.literal(false),
+      latest: jobRevision,
+      /** What the others changed, from the base to the latest. */
+      changes: z.array(change),
+      /** Where the others and this save changed the same place differently. */
+      conflicts: z.array(conflict),
+    }),
+  ]),
   /** GET `revisions`, newest first. */
   revisions: z.strictObject({ revisions: z.array(jobRevisionHead) }),
   /** POST `import`, in the order of the files. */
   import: z.strictObject({ imported: z.array(imported) }),
   /** GET `priceBooks`, by id. */
   priceBooks: z.strictObject({ books: z.array(priceBookRow) }),
-  /** GET `priceBook`, and 201 of POST `priceBooks`. */
+  /** GET `priceBook`. */
   priceBook: priceBookRevision,
+  /** POST `priceBooks`, by the same statuses as `saved`. `latest` is null where there is no such book. */
+  savedPriceBook: z.discriminatedUnion("saved", [
+    z.strictObject({ saved: z.literal(true), revision: priceBookRevision }),
+    z.strictObject({ saved: z.literal(false), latest: priceBookRevision.nullable() }),
+  ]),
   /** 202 of POST `makePack`, GET `pack`, and DELETE `pack`, which cancels. */
   pack: packState,
   /** 201 of POST `backup`: the file's path on the server. */
   backup: z.strictObject({ path: z.string(), bytes: z.int() }),
 } as const;
 
-/**
- * 409 of POST `revisions`: someone saved since the base. Nothing was written. POST `priceBooks` answers with the same code
- * and, as its only fact, `latest`: the latest revision, or null where there is no such book.
- */
-export const changedSince = z.strictObject({
-  code: z.literal("changed_since"),
-  path: z.literal("base"),
-  facts: z.strictObject({
-    latest: jobRevision,
-    /** What the others changed, from the base to the latest. */
-    changes: z.array(change),
-    /** Where the others and this save changed the same place differently. */
-    conflicts: z.array(conflict),
-  }),
-});
-export type ChangedSince = z.output<typeof changedSince>;
+/** What became of a save of a job, and of one of a price book. */
+export type Saved = z.output<typeof ANSWERS.saved>;
+export type SavedPriceBook = z.output<typeof ANSWERS.savedPriceBook>;
 
 /** Every error that the server answers with, and its HTTP status. */
 export const ERROR_STATUS = {
@@ -178,7 +182,6 @@ export const ERROR_STATUS = {
   wrong_origin: 403,
   not_found: 404,
   wrong_method: 405,
-  changed_since: 409,
   not_ready: 409,
   too_large: 413,
   not_json: 415,

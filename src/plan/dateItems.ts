@@ -13,6 +13,8 @@ export interface Task {
 
 /** Moments on the shop's clock; slack in working minutes. */
 export interface TaskDates {
+  /** Place of the last to end of those that it follows; undefined where it waits for none. */
+  readonly waitsFor: number | undefined;
   readonly start: number;
   readonly finish: number;
   readonly slack: number;
@@ -29,8 +31,11 @@ export function dateItems(tasks: readonly Task[], calendar: ShopCalendar, begin:
   const before = predecessors(tasks);
   const starts: number[] = [];
   const finishes: number[] = [];
+  const waitsFor = before.map((): number | undefined => undefined);
   tasks.forEach((task, at) => {
-    const ready = Math.max(begin, ...(before[at] ?? []).map((other) => finishes[other] ?? Number.NaN));
+    const ends = (before[at] ?? []).map((other) => ({ other, end: finishes[other] ?? Number.NaN }));
+    const ready = Math.max(begin, ...ends.map(({ end }) => end));
+    waitsFor[at] = ends.find(({ end }) => end === ready)?.other;
     const start = isWorkingTime(task) ? nextWork(calendar, ready) : ready;
     starts.push(start);
     finishes.push(isWorkingTime(task) ? addWork(calendar, start, task.minutes) : start + task.minutes);
@@ -38,7 +43,7 @@ export function dateItems(tasks: readonly Task[], calendar: ShopCalendar, begin:
   const latest = latestStarts(tasks, before, calendar, Math.max(begin, ...finishes));
   return tasks.map((_, at) => {
     const [start = Number.NaN, finish = Number.NaN, late = Number.NaN] = [starts[at], finishes[at], latest[at]];
-    return { start, finish, slack: workBetween(calendar, start, late) };
+    return { waitsFor: waitsFor[at], start, finish, slack: workBetween(calendar, start, late) };
   });
 }
 

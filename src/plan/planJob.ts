@@ -8,6 +8,7 @@ import { dateItems, type Task } from "./dateItems.ts";
 import { draft } from "./draft.ts";
 import type { DraftItem } from "./draftItem.ts";
 import { fitOutItems } from "./fitOutItems.ts";
+import { wholeMinutes } from "./formulas.ts";
 import { leadsOf } from "./leads.ts";
 import { liningItems } from "./liningItems.ts";
 import { shellItems } from "./shellItems.ts";
@@ -33,8 +34,15 @@ export function planJob(build: Build, takeoff: Takeoff, book: PriceBook): ShopPl
   const items = plan.items.map(({ item }, at): DatedItem => {
     const dated = dates[at];
     if (dated === undefined) throw new RangeError(`item ${item.id} has no dates`);
-    const { start, finish, slack } = dated;
-    return { ...item, start: startMoment(start), finish: finishMoment(finish), slackHours: slack / MINUTES, critical: slack === 0 };
+    const { start, finish, slack, waitsFor } = dated;
+    return {
+      ...item,
+      start: startMoment(start),
+      finish: finishMoment(finish),
+      waitsFor: waitsFor === undefined ? undefined : plan.items[waitsFor]?.item.id,
+      slackHours: slack / MINUTES,
+      critical: slack === 0,
+    };
   });
   const finish = finishMoment(Math.max(...dates.map((one) => one.finish)));
   return {
@@ -49,8 +57,7 @@ export function planJob(build: Build, takeoff: Takeoff, book: PriceBook): ShopPl
 
 const MINUTES = 60;
 
-/** Whole minutes, a started one counted. */
 function taskOf({ item, resource }: DraftItem): Task {
   const { id, kind, after, hours } = item;
-  return { id, kind, after, crew: resource, minutes: Math.ceil(hours.value * MINUTES - 1e-9) };
+  return { id, kind, after, crew: resource, minutes: Math.round(wholeMinutes.compute({ H: hours.value }) * MINUTES) };
 }

@@ -24,6 +24,8 @@ export interface WorkItem {
 export interface DatedItem extends WorkItem {
   readonly start: Moment;
   readonly finish: Moment;
+  /** The last to end of the items that it follows, by precedence or in its crew; undefined where it starts the plan. */
+  readonly waitsFor: string | undefined;
   /** Working time that it can slip without moving delivery, hours. */
   readonly slackHours: number;
   readonly critical: boolean;

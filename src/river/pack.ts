@@ -6,8 +6,8 @@ import { readJob } from "../job/read.ts";
 import { packFiles } from "../papers/pack.ts";
 import { compilePdf } from "../papers/pdf.ts";
 import type { Headline } from "../papers/results.ts";
-import { runRiver } from "./river.ts";
-import { inStage } from "./stageError.ts";
+import { makeRiver } from "./river.ts";
+import { inStage, type StageName } from "./stageError.ts";
 
 /** What became of a pack. */
 export type PackWriting =
@@ -50,21 +50,25 @@ export function makePack(
   if (!job.ok || !book.ok) {
     return { ok: false, jobIssues: job.ok ? [] : job.issues, bookIssues: book.ok ? [] : book.issues };
   }
-  onProgress("computing", 0);
-  const river = runRiver(job.job, book.book);
+  const onStage = (stage: StageName): void => onProgress(`computing the ${stage}`, (COMPUTED * COMPUTING.indexOf(stage)) / COMPUTING.length);
+  const river = makeRiver(onStage)(job.job, book.book);
   const files = inStage("papers", () => {
-    onProgress("setting the papers", COMPUTED);
+    onProgress("composing the papers", COMPUTED);
     const papers = packFiles(river, { text: jobText, file: job.file });
     return papers.map((file, at) => {
-      onProgress("setting the papers", COMPUTED + ((1 - COMPUTED) * at) / papers.length);
-      return { path: file.path, content: "text" in file ? file.text : compilePdf(file.typst) };
+      if ("text" in file) return { path: file.path, content: file.text };
+      onProgress(`setting ${file.path}`, COMPOSED + ((1 - COMPOSED) * at) / papers.length);
+      return { path: file.path, content: compilePdf(file.typst) };
     });
   });
   return { ok: true, headline: river.headline, book: book.book.id, files };
 }
 
-/** About the share of the time that computing takes. */
-const COMPUTED = 0.4;
+/** The stages before the papers, in the order in which they run. */
+const COMPUTING: readonly StageName[] = ["build", "findings", "takeoff", "price", "plan", "drawings"];
+/** About the shares of the time that are over when all is computed, and when the papers are composed. */
+const COMPUTED = 0.2;
+const COMPOSED = 0.6;
 
 /**
  * Makes a pack and writes it into a folder, which is made where it is missing. Everything is computed before the first file

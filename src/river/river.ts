@@ -23,11 +23,11 @@ export function runRiver(job: Job, book: PriceBook): River {
 
 /**
  * A river that remembers its last run: a stage runs again only when what it is given is another object than the last time,
- * so that a new price book leaves build, findings, takeoff and drawings as they are.
+ * so that a new price book leaves build, findings, takeoff and drawings as they are. `onStage` is told of each stage as it starts.
  */
-export function makeRiver(): (job: Job, book: PriceBook) => River {
-  const undrawn = makeUndrawnRiver();
-  const drawings = remembered("drawings", draw);
+export function makeRiver(onStage: OnStage = () => undefined): (job: Job, book: PriceBook) => River {
+  const undrawn = makeUndrawnRiver(onStage);
+  const drawings = remembered("drawings", onStage, draw);
   return (job, book) => {
     const results = undrawn(job, book);
     return { ...results, drawings: drawings(results.build) };
@@ -35,12 +35,12 @@ export function makeRiver(): (job: Job, book: PriceBook) => River {
 }
 
 /** The same without drawings, for whoever draws the build itself. */
-export function makeUndrawnRiver(): (job: Job, book: PriceBook) => Omit<River, "drawings"> {
-  const build = remembered("build", assemble);
-  const findings = remembered("findings", runChecks);
-  const takeoff = remembered("takeoff", takeOffBuild);
-  const quote = remembered("price", priceJob);
-  const plan = remembered("plan", planJob);
+export function makeUndrawnRiver(onStage: OnStage = () => undefined): (job: Job, book: PriceBook) => Omit<River, "drawings"> {
+  const build = remembered("build", onStage, assemble);
+  const findings = remembered("findings", onStage, runChecks);
+  const takeoff = remembered("takeoff", onStage, takeOffBuild);
+  const quote = remembered("price", onStage, priceJob);
+  const plan = remembered("plan", onStage, planJob);
   return (job, book) => {
     const built = build(job);
     const found = findings(built);
@@ -63,10 +63,13 @@ export function checkJob(job: Job): { readonly build: Build; readonly findings: 
   return { build, findings: inStage("findings", () => runChecks(build)) };
 }
 
-function remembered<A extends readonly object[], T>(stage: StageName, run: (...given: A) => T): (...given: A) => T {
+type OnStage = (stage: StageName) => void;
+
+function remembered<A extends readonly object[], T>(stage: StageName, onStage: OnStage, run: (...given: A) => T): (...given: A) => T {
   let last: { readonly given: A; readonly value: T } | undefined;
   return (...given) => {
     if (last !== undefined && given.every((one, at) => one === last?.given[at])) return last.value;
+    onStage(stage);
     last = { given, value: inStage(stage, () => run(...given)) };
     return last.value;
   };

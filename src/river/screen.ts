@@ -1,11 +1,16 @@
 import type { Build } from "../build/build.ts";
+import type { Part } from "../build/part.ts";
 import { massWorking } from "../build/mass.ts";
+import { clearSizeWorking, partSizeWorking } from "../build/sizes.ts";
 import { CHECKS, type Finding } from "../checks/checks.ts";
 import type { Job } from "../job/job.ts";
 import type { PriceBook } from "../job/priceBook.ts";
+import { massSum } from "../physics/rigidBody.ts";
+import { deliveryWorking, itemWorking } from "../plan/dateWorkings.ts";
 import type { Moment, WorkItem } from "../plan/shopPlan.ts";
+import { groupAmount } from "../price/groupAmount.ts";
 import type { Headline } from "../papers/results.ts";
-import type { Comparison } from "../working/comparison.ts";
+import { apply } from "../working/formula.ts";
 import { workingJson } from "../working/json.ts";
 import type { Quantity } from "../working/quantity.ts";
 import { sourceText } from "../working/source.ts";
@@ -53,12 +58,13 @@ export interface Screen {
   readonly plan: readonly ScreenWorkItem[];
 }
 
-/** What a working can be asked of: a finding, a part's mass, a line of the quote, the price itself. */
+/** What a working can be asked of: a number of the whole job, or one of the thing with that id (of the role, of the group). */
 export type WorkingOf =
-  | { readonly kind: "finding"; readonly id: string }
-  | { readonly kind: "mass of part"; readonly id: string }
-  | { readonly kind: "quote line"; readonly id: string }
-  | { readonly kind: "price" };
+  | { readonly kind: "price" | "delivery day" | "clear size" }
+  | {
+      readonly kind: "finding" | "mass of part" | "mass of role" | "size of part" | "quote line" | "quote count" | "quote group" | "plan item";
+      readonly id: string;
+    };
 
 /** A river for the app: runs a job, keeps the last answer, and shows the working of any number in it. */
 export interface ScreenRiver {
@@ -113,25 +119,45 @@ function screenOf({ build, findings, headline, quote, plan }: UndrawnRiver): Scr
   };
 }
 
-function workingIn({ build, findings, quote }: UndrawnRiver, of: WorkingOf): Working | undefined {
+function workingIn({ job, build, findings, quote, plan }: UndrawnRiver, of: WorkingOf): Working | undefined {
   switch (of.kind) {
     case "finding": {
       const found = findings.find(({ id }) => id === of.id);
-      return found === undefined ? undefined : shown(found.working, found.comparison);
+      return found === undefined ? undefined : workingJson(found.working, found.comparison === undefined ? [] : [found.comparison]);
     }
-    case "mass of part": {
-      const part = build.parts.find(({ id }) => id === of.id);
-      return part === undefined ? undefined : shown([massWorking(part)]);
+    case "mass of part":
+      return shown(ofPart(build, of.id, (part) => [massWorking(part)]));
+    case "mass of role": {
+      const parts = build.parts.filter(({ role, temporary }) => role === of.id && !temporary);
+      return shown(parts.length === 0 ? undefined : [apply(massSum, { m: parts.map(massWorking) }, { means: `mass of ${of.id}` })]);
     }
-    case "quote line": {
-      const line = quote.lines.find(({ id }) => id === of.id);
-      return line === undefined ? undefined : shown([line.amount]);
+    case "size of part":
+      return shown(ofPart(build, of.id, partSizeWorking));
+    case "clear size":
+      return shown(clearSizeWorking(build));
+    case "quote line":
+      return shown(quote.lines.filter(({ id }) => id === of.id).map(({ amount }) => amount));
+    case "quote count":
+      return shown(quote.lines.filter(({ id }) => id === of.id).map(({ count }) => count));
+    case "quote group": {
+      const amount = groupAmount(quote, of.id);
+      return shown(amount === undefined ? undefined : [amount]);
     }
     case "price":
       return shown([quote.total]);
+    case "plan item":
+      return shown(itemWorking(plan, job.shop, of.id));
+    case "delivery day":
+      return shown(deliveryWorking(plan, job.shop));
   }
 }
 
-function shown(roots: readonly Quantity[], comparison?: Comparison): Working {
-  return workingJson(roots, comparison === undefined ? [] : [comparison]);
+function ofPart(build: Build, id: string, working: (part: Part) => readonly Quantity[]): readonly Quantity[] | undefined {
+  const part = build.parts.find((one) => one.id === id);
+  return part === undefined ? undefined : working(part);
+}
+
+/** The working of what was found; of nothing there is none. */
+function shown(roots: readonly Quantity[] | undefined): Working | undefined {
+  return roots === undefined || roots.length === 0 ? undefined : workingJson(roots);
 }

@@ -5,7 +5,7 @@ import { DEMO_JOBS } from "../../test/demoJobs.ts";
 import { ENGINES, newFolder } from "../../test/engines.ts";
 import { serverAt } from "../../test/serverUnderTest.ts";
 import type { ServerUnderTest } from "../../test/serverUnderTest.ts";
-import { addressOf, ANSWERS, apiError, changedSince, liveEvent, ROUTES } from "../job/api.ts";
+import { addressOf, ANSWERS, apiError, liveEvent, ROUTES } from "../job/api.ts";
 import type { PackState } from "../job/api.ts";
 import { contentOf, mergeFiles } from "../job/merge.ts";
 import { writePack } from "../river/pack.ts";
@@ -25,8 +25,9 @@ describe.each(ENGINES)("a server on $engine", ({ newPlace }) => {
     expect(made.status).toBe(201);
     const { job } = ANSWERS.revision.parse(made.json);
     const saved = await send("POST", addressOf(ROUTES.revisions, { job }), { base: 1, file: `${text} `, ...BOB });
-    expect([saved.status, ANSWERS.revision.parse(saved.json)]).toMatchObject([201, { number: 2, parent: 1, file: `${text} `, ...BOB }]);
-    expect((await get(addressOf(ROUTES.job, { job }))).json).toEqual(saved.json);
+    const latest = await get(addressOf(ROUTES.job, { job }));
+    expect(ANSWERS.revision.parse(latest.json)).toMatchObject({ number: 2, parent: 1, file: `${text} `, ...BOB });
+    expect([saved.status, ANSWERS.saved.parse(saved.json)]).toEqual([201, { saved: true, revision: latest.json }]);
     expect((await get(addressOf(ROUTES.revision, of(job, 1)))).json).toEqual(made.json);
     const { revisions } = ANSWERS.revisions.parse((await get(addressOf(ROUTES.revisions, { job }))).json);
     expect(revisions.map(({ number, who, why }) => [number, who, why])).toEqual([[2, "Bob", ""], [1, ANN.who, ANN.why]]);
@@ -42,13 +43,14 @@ describe.each(ENGINES)("a server on $engine", ({ newPlace }) => {
     const ann = edited([title, '"title": "Ann\'s"']);
     const bob = edited([title, '"title": "Bob\'s"'], [contact, '"drawnBy": "Bob"']);
     expect((await send("POST", saves, { base: 1, file: ann, ...ANN })).status).toBe(201);
-    const refused = await send("POST", saves, { base: 1, file: bob, ...BOB });
-    expect(refused.status).toBe(409);
-    const { facts } = changedSince.parse(refused.json);
-    expect(facts.latest).toMatchObject({ number: 2, file: ann, who: "Ann" });
-    expect(facts.changes.map(({ path }) => path)).toEqual(["job.title"]);
-    expect(facts.conflicts).toMatchObject([{ path: "job.title", mine: "Bob's", theirs: "Ann's" }]);
-    const merged = mergeFiles(contentOf(text), contentOf(bob), contentOf(facts.latest.file), { "job.title": "theirs" });
+    const second = await send("POST", saves, { base: 1, file: bob, ...BOB });
+    expect(second.status).toBe(200);
+    const told = ANSWERS.saved.parse(second.json);
+    if (told.saved) throw new Error("Ann saved first");
+    expect(told.latest).toMatchObject({ number: 2, file: ann, who: "Ann" });
+    expect(told.changes.map(({ path }) => path)).toEqual(["job.title"]);
+    expect(told.conflicts).toMatchObject([{ path: "job.title", mine: "Bob's", theirs: "Ann's" }]);
+    const merged = mergeFiles(contentOf(text), contentOf(bob), contentOf(told.latest.file), { "job.title": "theirs" });
     if (!merged.ok) throw new Error("the conflict was settled");
     const settled = await send("POST", saves, { base: 2, file: JSON.stringify(merged.file), ...BOB });
     expect(settled.status).toBe(201);
@@ -56,7 +58,7 @@ describe.each(ENGINES)("a server on $engine", ({ newPlace }) => {
     expect(JSON.stringify(merged.file)).toContain('"drawnBy":"Bob"');
   });
 
-  it("tells every open window of saves, and of none that was refused", async () => {
+  it("tells every open window of saves, and of none that came second", async () => {
     const server = await serverAt(await newPlace());
     const [one, two] = [await windowOn(server), await windowOn(server)];
     const saves = addressOf(ROUTES.revisions, { job: name });
@@ -77,9 +79,13 @@ describe.each(ENGINES)("a server on $engine", ({ newPlace }) => {
     const bad = await send("POST", ROUTES.priceBooks, { base: null, file: "{}", ...ANN });
     expect([bad.status, apiError.parse(bad.json)]).toMatchObject([422, { code: "has_issues", path: "file" }]);
     const late = await send("POST", ROUTES.priceBooks, { base: null, file: bookText, ...ANN });
-    expect([late.status, apiError.parse(late.json)]).toMatchObject([409, { code: "changed_since", facts: { latest: { number: 1 } } }]);
-    expect((await send("POST", ROUTES.priceBooks, { base: 1, file: bookText, ...ANN })).status).toBe(201);
-    expect(ANSWERS.priceBook.parse((await get(addressOf(ROUTES.priceBook, { book: book.id }))).json)).toMatchObject({ number: 2, file: bookText });
+    expect([late.status, ANSWERS.savedPriceBook.parse(late.json)]).toMatchObject([200, { saved: false, latest: { number: 1 } }]);
+    const absent = await send("POST", ROUTES.priceBooks, { base: 1, file: bookText.replace(`"${book.id}"`, '"no-such-book"'), ...ANN });
+    expect([absent.status, absent.json]).toEqual([200, { saved: false, latest: null }]);
+    const saved = await send("POST", ROUTES.priceBooks, { base: 1, file: bookText, ...ANN });
+    const latest = ANSWERS.priceBook.parse((await get(addressOf(ROUTES.priceBook, { book: book.id }))).json);
+    expect(latest).toMatchObject({ number: 2, file: bookText });
+    expect([saved.status, ANSWERS.savedPriceBook.parse(saved.json)]).toEqual([201, { saved: true, revision: latest }]);
   });
 
   it("imports job files and price books, drafts too, and says what became of each", async () => {
@@ -98,6 +104,7 @@ describe.each(ENGINES)("a server on $engine", ({ newPlace }) => {
       files.map(({ name: called }, at) => [called, ["job", "job", "price book", "nothing", "nothing", "nothing"][at]]),
     );
     expect(imported.map((one) => ("issues" in one ? one.issues.length > 0 : false))).toEqual([false, true, false, true, true, true]);
+    expect(imported.slice(3)).toMatchObject([{ format: "price book", issues: [{ path: "currency" }, { path: "currenzy" }] }, { format: "other" }, { format: "other" }]);
     const [, kept] = imported;
     if (kept?.became !== "job") throw new Error("the draft is kept");
     expect(ANSWERS.revision.parse((await get(addressOf(ROUTES.job, { job: kept.job }))).json)).toMatchObject({ file: draft, readable: false });

@@ -9,6 +9,7 @@ import { useLive } from "./frame/useLive.ts";
 import { useStay } from "./frame/useStay.ts";
 import { useTheme } from "./frame/useTheme.ts";
 import { useUndoKeys } from "./frame/useUndoKeys.ts";
+import { LeavingDialog } from "./saving/LeavingDialog.tsx";
 import { useSession } from "./state/session.ts";
 
 /** The window: the list of jobs, or the job that is open. */
@@ -20,10 +21,12 @@ export function App(): ReactElement {
   useUndoKeys();
   const job = useSession((session) => session.job);
   const [listed, setListed] = useState(false);
+  const leaving = <LeavingDialog onStay={() => setListed(false)} onLeft={() => setListed(false)} />;
   if (job !== undefined && !listed) {
     return (
       <div className="f-app">
         <JobWindow onList={() => setListed(true)} />
+        {leaving}
       </div>
     );
   }
@@ -34,6 +37,7 @@ export function App(): ReactElement {
       <main className="f-page">
         <Jobs onOpened={() => setListed(false)} />
       </main>
+      {leaving}
     </div>
   );
 }

@@ -66,7 +66,7 @@ describe("a working in lines", () => {
             = 3.761 m²·K/W
       Compared
         thermal resistance of the solid layers against least resistance asked for
-          R >= R_min: 3.761 m²·K/W >= 3.5 m²·K/W: holds, with 0.2612 m²·K/W to spare"
+          R ≥ R_min: 3.761 m²·K/W ≥ 3.5 m²·K/W: holds, with 0.2612 m²·K/W to spare"
     `);
   });
 
@@ -99,7 +99,7 @@ describe("a working in lines", () => {
     expect(renderWorking([R, asked], [compare(R, ">=", asked)], { system: "metric", form: "oneLine" }).join("\n")).toMatchInlineSnapshot(`
       "R_upper = 1 / sum(f / R_path) = 1 / sum([0.85, 0.15] / [4.111, 1.778]) = 3.435 m²·K/W
       R_min = 3.5 m²·K/W
-      R_upper >= R_min: 3.435 m²·K/W >= 3.5 m²·K/W: does not hold, by 0.065 m²·K/W"
+      R_upper ≥ R_min: 3.435 m²·K/W ≥ 3.5 m²·K/W: does not hold, by 0.065 m²·K/W"
     `);
   });
 
@@ -153,20 +153,20 @@ describe("a comparison in one line", () => {
     renderComparison(compare(measured(left, unit, "a"), relation, measured(right, unit, "b"), tolerance), { system });
 
   test.each([
-    ["room to spare", line(0.05, "<=", 0.07), "a <= b: 0.05 m (50 mm) <= 0.07 m (70 mm): holds, with 0.02 m (20 mm) to spare"],
-    ["at the limit but for the last digit", line(0.1 + 0.2, ">=", 0.3), "a >= b: 0.3 m (300 mm) >= 0.3 m (300 mm): holds, at the limit"],
-    ["at the limit", line(2.4, ">=", 2.4, "m2K/W"), "a >= b: 2.4 m²·K/W >= 2.4 m²·K/W: holds, at the limit"],
-    ["missed by a hair", line(24000.0001, "<=", 24000, "kg"), "a <= b: 24,000.0001 kg <= 24,000 kg: does not hold, by 0.0001 kg"],
-    ["within tolerance", line(2.4000001, "<=", 2.4, "K", 1e-6), "a <= b: 2.4 K <= 2.4 K: holds within the tolerance of 1×10⁻⁶ K, missed by 1×10⁻⁷ K"],
-    ["differences of temperature", line(-34.5, ">=", -34, "degC"), "a >= b: -34.5 °C >= -34 °C: does not hold, by 0.5 K"],
-    ["a tape that can tell", line(0.0508, "<=", 0.0254, "m", 0, "imperial"), 'a <= b: 0.0508 m (2") <= 0.0254 m (1"): does not hold, by 0.0254 m (1")'],
-    ["a tape that cannot tell", line(0.05081, "<=", 0.0508, "m", 0, "imperial"), "a <= b: 0.05081 m <= 0.0508 m: does not hold, by 1×10⁻⁵ m (0.0003937 in)"],
+    ["room to spare", line(0.05, "<=", 0.07), "a ≤ b: 0.05 m (50 mm) ≤ 0.07 m (70 mm): holds, with 0.02 m (20 mm) to spare"],
+    ["at the limit but for the last digit", line(0.1 + 0.2, ">=", 0.3), "a ≥ b: 0.3 m (300 mm) ≥ 0.3 m (300 mm): holds, at the limit"],
+    ["at the limit", line(2.4, ">=", 2.4, "m2K/W"), "a ≥ b: 2.4 m²·K/W ≥ 2.4 m²·K/W: holds, at the limit"],
+    ["missed by a hair", line(24000.0001, "<=", 24000, "kg"), "a ≤ b: 24,000.0001 kg ≤ 24,000 kg: does not hold, by 0.0001 kg"],
+    ["within tolerance", line(2.4000001, "<=", 2.4, "K", 1e-6), "a ≤ b: 2.4 K ≤ 2.4 K: holds within the tolerance of 1×10⁻⁶ K, missed by 1×10⁻⁷ K"],
+    ["differences of temperature", line(-34.5, ">=", -34, "degC"), "a ≥ b: -34.5 °C ≥ -34 °C: does not hold, by 0.5 K"],
+    ["a tape that can tell", line(0.0508, "<=", 0.0254, "m", 0, "imperial"), 'a ≤ b: 0.0508 m (2") ≤ 0.0254 m (1"): does not hold, by 0.0254 m (1")'],
+    ["a tape that cannot tell", line(0.05081, "<=", 0.0508, "m", 0, "imperial"), "a ≤ b: 0.05081 m ≤ 0.0508 m: does not hold, by 1×10⁻⁵ m (0.0003937 in)"],
   ])("%s", (_, text, wanted) => {
     expect(text).toBe(wanted);
   });
 
   test("neighbouring numbers are written whole", () => {
-    expect(line(1 + Number.EPSILON, "<=", 1, "1")).toContain("1.0000000000000002 <= 1: does not hold");
+    expect(line(1 + Number.EPSILON, "<=", 1, "1")).toContain("1.0000000000000002 ≤ 1: does not hold");
   });
 
   const near = fc
@@ -177,7 +177,7 @@ describe("a comparison in one line", () => {
     fc.assert(
       fc.property(near, fc.constantFrom<Relation>("<=", ">="), fc.constantFrom("m", "kg", "degC", "1", "Pa"), ([a, b], relation, unit) => {
         const text = line(a, relation, b, unit, 0, system);
-        const [, left, right] = /^a .= b: (.*) .= (.*): (?:holds|does not)/.exec(text) ?? [];
+        const [, left, right] = /^a [≤≥] b: (.*) [≤≥] (.*): (?:holds|does not)/.exec(text) ?? [];
         expect(obeys(printedNumber(left), relation, printedNumber(right)), text).toBe(text.includes(": holds"));
       }),
       { seed: 10211, numRuns: 2000 },

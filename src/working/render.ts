@@ -1,10 +1,10 @@
 import type { Comparison } from "./comparison.ts";
+import { comparisonText } from "./comparisonText.ts";
 import { elided, LONGEST_LIST, rangeText, wordsText } from "./elide.ts";
-import { numberText } from "./numberText.ts";
+import { labelledText, listText, numericText } from "./formulaText.ts";
 import type { Quantity } from "./quantity.ts";
 import { type ComparisonStep, type FormulaStep, type GivenStep, type Step, type StepInput, workingOf } from "./steps.ts";
-import { substitute } from "./substitute.ts";
-import { differenceUnit, pairText, USUAL_DIGITS, type ValueStyle, valueText } from "./valueText.ts";
+import { type ValueStyle, valueText } from "./valueText.ts";
 
 /**
  * How a working is laid out:
@@ -48,10 +48,7 @@ export function renderWorking(
   }
 }
 
-/**
- * One line for a comparison: both sides, whether the relation holds, and by how much. The sides get as many digits as
- * it takes for the rounded numbers to say the same as the verdict.
- */
+/** One line for a comparison of its own. */
 export function renderComparison(comparison: Comparison, options: RenderOptions): string {
   const step = workingOf([], [comparison]).steps.at(-1);
   if (step?.kind !== "comparison") throw new Error("a working with a comparison must end in it");
@@ -109,27 +106,14 @@ function oneLine(label: string, steps: readonly Step[], style: ValueStyle): stri
   return step.kind === "given" ? `${label} = ${value}` : `${symbolicText(step)} = ${numericText(step, style)} = ${value}`;
 }
 
-/** The formula with the labels of what was put in; a list keeps its name there, and `whereText` says what it holds. */
 function symbolicText(step: FormulaStep): string {
-  return `${step.label} = ${substitute(step.text, (name) => {
-    const input = inputNamed(step, name);
-    return input === undefined || input.isList ? undefined : input.labels[0];
-  })}`;
-}
-
-function numericText(step: FormulaStep, style: ValueStyle): string {
-  return substitute(step.text, (name) => {
-    const input = inputNamed(step, name);
-    if (input === undefined) return undefined;
-    const numbers = input.values.map((value) => numberText(value, style.digits ?? USUAL_DIGITS));
-    return input.isList ? `[${wordsText(numbers)}]` : numbers[0];
-  });
+  return `${step.label} = ${labelledText(step)}`;
 }
 
 function whereText(step: FormulaStep, style: ValueStyle): string {
   const lists = step.inputs
     .filter((input) => input.isList)
-    .map((input) => `${input.name} = [${wordsText(input.labels)}]${sumText(input, step, style)}`);
+    .map((input) => `${listText(input)}${sumText(input, step, style)}`);
   return lists.length === 0 ? "" : ` with ${lists.join(", ")}`;
 }
 
@@ -143,26 +127,6 @@ function sumText(input: StepInput, step: FormulaStep, style: ValueStyle): string
   return ` (${range}, sum ${valueText(total, input.unit, style)})`;
 }
 
-function inputNamed(step: FormulaStep, name: string): StepInput | undefined {
-  return step.inputs.find((input) => input.name === name);
-}
-
 function comparisonLines(step: ComparisonStep, style: ValueStyle): readonly string[] {
   return [`${step.left.means} against ${step.right.means}`, `  ${comparisonText(step, style)}`];
-}
-
-function comparisonText(step: ComparisonStep, style: ValueStyle): string {
-  const [left, right] = pairText(step.left.value, step.right.value, step.unit, style, !step.holds);
-  return `${step.left.label} ${step.relation} ${step.right.label}: ${left} ${step.relation} ${right}: ${verdictText(step, style)}`;
-}
-
-/** Sides that differ by less than this share of their size differ by the last digits of floating arithmetic alone. */
-const LAST_DIGITS = 1e-12;
-
-function verdictText({ unit, left, right, holds, margin, tolerance }: ComparisonStep, style: ValueStyle): string {
-  const size = valueText(Math.abs(margin), differenceUnit(unit), style);
-  if (!holds) return `does not hold, by ${size}`;
-  if (Math.abs(margin) <= LAST_DIGITS * Math.max(Math.abs(left.value), Math.abs(right.value))) return "holds, at the limit";
-  if (margin > 0) return `holds, with ${size} to spare`;
-  return `holds within the tolerance of ${valueText(tolerance, differenceUnit(unit), style)}, missed by ${size}`;
 }

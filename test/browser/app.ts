@@ -17,6 +17,10 @@ export interface App {
   readonly jobFrom: (example: string, title: string, change?: (file: JobText) => void) => Promise<string>;
   /** Saves a revision of a job without any browser, made from another revision. */
   readonly saveElsewhere: (job: string, base: number, who: string, change: (file: JobText) => void) => Promise<void>;
+  /** The same with a text that need be no job file. */
+  readonly saveText: (job: string, base: number, who: string, text: string) => Promise<void>;
+  /** Has a pack made of a revision without any browser. */
+  readonly makePack: (job: string, number: number) => Promise<string>;
   readonly saveBook: (text: string) => Promise<void>;
   readonly revision: (job: string, number: number) => Promise<Revision>;
 }
@@ -101,7 +105,7 @@ export const test = base.extend<Given>({
       context.setDefaultTimeout(PATIENCE);
       context.on("console", (message) => {
         const text = message.text();
-        if (["error", "warning"].includes(message.type()) && mayHear?.test(text) !== true) heard.push(`${message.type()}: ${text}`);
+        if (mayHear?.test(text) !== true) heard.push(`${message.type()}: ${text}`);
       });
       context.on("weberror", (error) => heard.push(`error: ${String(error.error())}`));
       context.on("dialog", (dialog) => {
@@ -133,6 +137,10 @@ function appAt(address: string): App {
     return answer.json();
   };
   const revision = (job: string, number: number): Promise<Revision> => ask(`/api/jobs/${job}/revisions/${number}`) as Promise<Revision>;
+  const save = async (job: string, base: number, who: string, file: string): Promise<void> => {
+    const { saved } = (await ask(`/api/jobs/${job}/revisions`, { base, file, who, why: "" })) as { readonly saved: boolean };
+    expect(saved, "nobody saved first").toBe(true);
+  };
   return {
     address,
     revision,
@@ -142,8 +150,10 @@ function appAt(address: string): App {
     saveElsewhere: async (job, base, who, change) => {
       const file = JSON.parse((await revision(job, base)).file) as JobText;
       change(file);
-      await ask(`/api/jobs/${job}/revisions`, { base, file: JSON.stringify(file, null, 2), who, why: "" });
+      await save(job, base, who, JSON.stringify(file, null, 2));
     },
+    saveText: save,
+    makePack: async (job, number) => ((await ask(`/api/jobs/${job}/revisions/${number}/pack`, {})) as { readonly id: string }).id,
     jobFrom: async (example, title, change) => {
       const file = JSON.parse(readFileSync(join(ROOT, "examples", `${example}.job.json`), "utf8")) as JobText;
       file.job.title = title;

@@ -96,6 +96,9 @@ test("hostile files that are imported show as text", async ({ window }) => {
   await until(() => became.innerText(), (text) => text.includes("became revision 1 of the price book hostile-book"), "the book is taken");
   await onlyText(page, [IMAGE, SCRIPT]);
   expect(await became.innerText()).toContain(`${IMAGE}.json became a job that cannot be read yet`);
+  const refused = became.getByRole("listitem").filter({ hasText: "passwd is a price book, and one with issues is not taken" });
+  await refused.getByRole("listitem").filter({ hasText: "currency is missing" }).waitFor();
+  await page.getByRole("region", { name: "Price books" }).getByText("hostile-book").waitFor();
 
   // The draft opens: its issues are told as text, and there is no build.
   await page.getByRole("button", { name: /^Open "><svg/ }).click();

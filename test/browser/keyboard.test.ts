@@ -160,3 +160,45 @@ test("the main job is done with the keyboard alone", async ({ window }) => {
   const [download] = await Promise.all([page.waitForEvent("download"), press(page, "Enter")]);
   expect(download.suggestedFilename()).toMatch(/\.zip$/);
 });
+
+test("a layer that is moved keeps the focus, and a partition goes with its openings in one step", async ({ app, window }) => {
+  const id = await app.jobFrom("snow-laboratory", "Moved by key");
+  const page = await window(`/jobs/${id}`);
+  await settled(page);
+  const box = page.getByRole("complementary", { name: "In the box" });
+  const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.getAttribute("aria-label") ?? "");
+  await box.getByRole("button", { name: /^wall/ }).click();
+  const inward = box.getByRole("button", { name: /^Move plywood .* inward$/ });
+  await inward.focus();
+  await press(page, "Enter");
+  await until(focused, (label) => /^Move plywood .* toward the sheet$/.test(label), "the focus goes along, to the button that is left");
+  await press(page, "Enter");
+  await until(focused, (label) => /^Move plywood .* inward$/.test(label), "and back");
+
+  await box.getByRole("button", { name: "All in the box" }).click();
+  await box.getByRole("button", { name: /^Prices/ }).click();
+  await box.getByRole("button", { name: /Price book$/ }).click();
+  await page.getByRole("option", { name: /^demo-shop-usd/ }).waitFor();
+  await page.keyboard.press("Escape");
+  await box.getByRole("button", { name: "All in the box" }).click();
+  await box.getByRole("button", { name: /^P1/ }).click();
+  for (const button of await page.getByRole("button", { name: /^Remove P1/ }).allInnerTexts()) expect(button).toBe("Remove P1 with D2");
+  await box.getByRole("button", { name: "Remove P1 with D2" }).click();
+  await thing(page, "P1").waitFor({ state: "detached" });
+  await page.getByRole("button", { name: "Undo Remove P1 with D2" }).click();
+  await thing(page, "P1").waitFor();
+  await box.getByRole("button", { name: /^D2/ }).waitFor();
+});
+
+test("an opening that its article sizes has no grips, and says why until a size is typed", async ({ app, window }) => {
+  const id = await app.jobFrom("snow-laboratory", "Sized by its article");
+  const page = await window(`/jobs/${id}`);
+  await settled(page);
+  await thing(page, "D1").click();
+  const bar = picked(page, "D1");
+  await bar.getByText(/^The article says the size/).waitFor();
+  expect(await page.locator(".u-handle").count()).toBe(0);
+  await bar.getByRole("button", { name: "Type a size" }).click();
+  await bar.getByRole("textbox", { name: "Width" }).waitFor();
+  expect(await page.locator(".u-handle").count()).toBe(8);
+});

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { strFromU8, unzipSync } from "fflate";
-import type { Locator, Page } from "playwright-core";
+import type { Locator, Page, Route } from "playwright-core";
 import { expect } from "vitest";
 import { choose, middleOf, numbers, picked, settled, test, thing, until } from "./app.ts";
 
@@ -152,4 +152,115 @@ test("a person takes a job from a demo to its pack", async ({ app, window }) => 
   const named = (name: string): Uint8Array => files[Object.keys(files).find((path) => path === name || path.endsWith(`/${name}`)) ?? name]!;
   expect(strFromU8(named("pack.pdf").slice(0, 5))).toBe("%PDF-");
   expect(JSON.parse(strFromU8(named("job.json")))).toEqual(JSON.parse(saved.file));
+});
+
+test("a pack that waits is cancelled, and asked for once more", async ({ app, window }) => {
+  const job = await app.jobFrom("snow-laboratory", "Cancelled");
+  const page = await window(`/jobs/${job}`);
+  await settled(page);
+  await page.getByRole("tab", { name: "Papers" }).click();
+  // Others asked before, so that this one has to wait.
+  for (let asked = 0; asked < 2; asked += 1) await app.makePack(job, 1);
+  await page.getByRole("button", { name: "Make the pack of revision 1" }).click();
+  await page.getByRole("button", { name: "Cancel" }).click();
+  await page.getByText("The pack of revision 1 was cancelled.").waitFor();
+  expect(await page.getByRole("link", { name: /^Download the pack/ }).count()).toBe(0);
+  await page.getByRole("button", { name: "Make the pack of revision 1" }).click();
+  await page.getByRole("link", { name: "Download the pack of revision 1" }).waitFor({ timeout: 120_000 });
+});
+
+test("files are picked from the device, and a job among them opens", async ({ window }) => {
+  const page = await window("/");
+  const text = readFileSync("examples/snow-laboratory.job.json", "utf8").replace(/"title": "[^"]*"/, '"title": "Picked from the device"');
+  const book = readFileSync("examples/price-books/demo-shop-usd.price-book.json", "utf8").replace('"currency"', '"currenzy"');
+  await page.getByRole("button", { name: "Choose files to import" }).waitFor();
+  await page.locator('input[type="file"]').setInputFiles([
+    { name: "picked.job.json", mimeType: "application/json", buffer: Buffer.from(text) },
+    { name: "book.json", mimeType: "application/json", buffer: Buffer.from(book) },
+  ]);
+  const became = page.getByRole("region", { name: "Import" }).getByRole("status");
+  await became.getByText("picked.job.json became a job.").waitFor();
+  await became.getByText(/^book.json is a price book, and one with issues is not taken/).waitFor();
+  await became.getByText(/currenzy/).waitFor();
+  await page.getByRole("button", { name: "Open Picked from the device" }).click();
+  await page.getByRole("heading", { name: "Picked from the device", level: 1 }).waitFor();
+  await settled(page);
+});
+
+test("an address of a job leads straight to it", async ({ app, window }) => {
+  const job = await app.jobFrom("snow-laboratory", "Gone to straight");
+  const page = await window("/");
+  await page.getByRole("region", { name: "All jobs" }).waitFor();
+  const asked: string[] = [];
+  page.on("request", (request) => asked.push(new URL(request.url()).pathname));
+  const held: Route[] = [];
+  await page.route(`**/api/jobs/${job}`, (route) => void held.push(route));
+  await page.goto(`/jobs/${job}`);
+  await page.getByRole("progressbar", { name: "Opening…" }).waitFor();
+  expect(await page.getByRole("main").innerText()).toBe("Opening…");
+  await Promise.all(held.map((route) => route.continue()));
+  await page.getByRole("heading", { name: "Gone to straight", level: 1 }).waitFor();
+  await settled(page);
+  expect(asked, "the list of jobs is not asked for").not.toContain("/api/jobs");
+});
+
+test("a job that names no price book of the shop says so, with all else that has no meaning", async ({ app, window }) => {
+  const job = await app.jobFrom("snow-laboratory", "Unpriced", (file) => {
+    file.prices.book = "no-such-book";
+    file.openings[0]!.at.along = "far";
+  });
+  const page = await window(`/jobs/${job}`);
+  const told = page.getByRole("alert").filter({ hasText: "2 places in the job" });
+  await told.getByRole("listitem").filter({ hasText: 'prices.book is "no-such-book"; wanted: one of the price books under Jobs: ' }).waitFor();
+  await told.getByRole("listitem").filter({ hasText: "openings[0].at.along" }).waitFor();
+});
+
+test("a job whose text is no job file is shown as typed, taken out, and taken back to an earlier revision", async ({ app, window }) => {
+  const job = await app.jobFrom("snow-laboratory", "Broken elsewhere");
+  const { file } = await app.revision(job, 1);
+  const broken = file.slice(0, 300);
+  await app.saveText(job, 1, "Test", broken);
+  const page = await window(`/jobs/${job}`);
+  await page.getByRole("heading", { name: "Revision 2 cannot be read as a job" }).waitFor();
+  await page.getByRole("alert").getByText(new RegExp(`^line ${broken.split("\n").length}, column \\d+: the text is not JSON`)).waitFor();
+  expect(await page.getByRole("region", { name: "Text of the file" }).textContent()).toBe(broken);
+  const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("link", { name: "Take the text out" }).click()]);
+  expect(readFileSync(await download.path(), "utf8")).toBe(broken);
+  await page.getByRole("button", { name: "Go back to revision 1" }).click();
+  await page.getByRole("status").filter({ hasText: /^Revision 3, saved$/ }).waitFor();
+  await settled(page);
+  expect([(await app.revision(job, 2)).file, (await app.revision(job, 3)).file]).toEqual([broken, file]);
+});
+
+test("changes that are not saved are not dropped without a word", async ({ app, window }) => {
+  const title = "Left for another";
+  await app.jobFrom("snow-laboratory", title);
+  const page = await window("/");
+  await page.getByRole("button", { name: `Open ${title}` }).click();
+  await settled(page);
+  await outline(page).getByRole("button", { name: /^D1 / }).first().click();
+  await type(outline(page).getByRole("textbox", { name: "Along" }), "1520 mm");
+  await settled(page);
+
+  const openOther = async (): Promise<void> => {
+    await page.getByRole("button", { name: "Jobs", exact: true }).click();
+    await page.getByRole("button", { name: /^Open Bunk room/ }).click();
+  };
+  const asked = page.getByRole("dialog", { name: "Changes that are not saved" });
+  await openOther();
+  await asked.getByRole("button", { name: "Back to the job" }).click();
+  await page.getByRole("heading", { name: title, level: 1 }).waitFor();
+  expect(await outline(page).getByRole("textbox", { name: "Along" }).inputValue()).toBe("1520 mm");
+
+  // The browser's own way back asks too; the job itself in the list is no other job.
+  await page.goBack();
+  await asked.getByRole("button", { name: "Back to the job" }).click();
+  await page.getByRole("button", { name: "Jobs", exact: true }).click();
+  await page.getByRole("button", { name: `Open ${title}` }).click();
+  expect(await outline(page).getByRole("textbox", { name: "Along" }).inputValue()).toBe("1520 mm");
+
+  await openOther();
+  await asked.getByRole("button", { name: "Leave them behind" }).click();
+  await page.getByRole("heading", { name: /^Bunk room/, level: 1 }).waitFor();
+  await settled(page);
 });

@@ -1,5 +1,6 @@
 import type { Locator, Page } from "playwright-core";
 import { expect } from "vitest";
+import { readPdf } from "../readPdf.ts";
 import { choose, leave, middleOf, picked, settled, side, test, thing, until } from "./app.ts";
 
 /** Small windows: a desk at 200 %, a shop tablet, a phone. */
@@ -37,6 +38,7 @@ test.for(WINDOWS)("everything can be reached on $name", async ({ options }, { ap
   await reachable(page, "unfolded", save, thing(page, "BN1"), page.getByRole("button", { name: "Whole box" }), ...["Stops", "Mass", "Price", "Delivery"].map((name) => four.getByRole("button", { name: new RegExp(`^${name}`) })));
   const sheet = (await page.getByRole("region", { name: "Unfolded" }).boundingBox())!;
   expect(sheet.height, "the drawing has room").toBeGreaterThan(0.25 * options.viewport.height);
+  expect((await four.boundingBox())!.height, "the four numbers leave it room").toBeLessThan(0.16 * options.viewport.height);
 
   const box = await side(page, "In the box");
   await reachable(page, "in the box", box.getByRole("button", { name: "Add an opening" }), box.getByRole("button", { name: /^ceiling/ }));
@@ -131,4 +133,44 @@ test("on a phone a finger moves the paper, never a thing", async ({ app, window 
   await until(async () => (await middleOf(bench)).x, (x) => Math.abs(x - (at.x - 60)) < 3, "the paper follows the finger");
   expect(await bench.getAttribute("aria-label")).toBe(first);
   await page.getByRole("status").filter({ hasText: /^Revision 1, saved$/ }).waitFor();
+});
+
+/** Letters alone: a line that breaks, and a sign set high, are still the same text. */
+function bare(text: string): string {
+  return text.normalize("NFKC").replace(/\s/g, "");
+}
+
+test("on paper stand the head, the four numbers, the whole box and every finding, without what is pressed", async ({ app, window }) => {
+  const id = await app.jobFrom("snow-laboratory", "On paper");
+  for (const width of [1440, 1024, 390]) {
+    const page = await window(`/jobs/${id}`, { viewport: { width, height: 800 }, theme: "dark" });
+    await settled(page);
+    const says = await (await side(page, "Findings")).locator(".finding-head > span:last-child").evaluateAll((all) => all.map(({ lastChild }) => lastChild?.textContent ?? ""));
+    await side(page, "Findings", false);
+    const { pages } = await readPdf(await page.pdf({ preferCSSPageSize: true }));
+    const [first, ...others] = pages.map(({ text }) => text);
+    for (const word of ["On paper", "Revision 1", "revision A", "2026-09-14", "Stops", "Delivery", "Left wall", "Door end"]) expect(first, `${width} px`).toContain(word);
+    expect(pages[0]!.width).toBeGreaterThan(pages[0]!.height);
+    const rest = others.join(" ");
+    expect(says.length).toBeGreaterThan(5);
+    for (const one of says) expect(bare(rest), `${width} px`).toContain(bare(one));
+    for (const text of ["passes", "On paper · revision A, 2026-09-14"]) expect(rest).toContain(text);
+    for (const chrome of ["Undo", "Save", "Whole box", "Three dimensions", "Search everything"]) expect(`${String(first)} ${rest}`).not.toContain(chrome);
+    await page.emulateMedia({ media: "print" });
+    expect(await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue("--paper").trim())).toMatch(/^#fff/);
+    await page.context().close();
+  }
+});
+
+test("a list of numbers that is open is printed whole in place of the window", async ({ app, window }) => {
+  const id = await app.jobFrom("snow-laboratory", "Plan on paper");
+  const page = await window(`/jobs/${id}`);
+  await settled(page);
+  await page.getByRole("region", { name: "The four numbers" }).getByRole("button", { name: /^Delivery/ }).click();
+  const rows = await page.getByRole("dialog").getByRole("row").allInnerTexts();
+  const { pages } = await readPdf(await page.pdf({ preferCSSPageSize: true }));
+  const all = pages.map(({ text }) => text).join(" ");
+  expect(all).toContain("Plan on paper");
+  for (const row of rows) expect(all).toContain(row.split("\t")[0]!.trim());
+  expect(all).not.toContain("Left wall");
 });

@@ -3,9 +3,6 @@ import { expect } from "vitest";
 import { picked, settled, test, thing, until } from "./app.ts";
 import type { App, JobText, Revision } from "./app.ts";
 
-/** What the browser itself writes when the server answers that someone saved first. */
-const SAVED_FIRST = /status of 409/;
-
 async function moveTo(page: Page, id: string, along: string): Promise<void> {
   await thing(page, id).focus();
   await page.keyboard.press("Enter");
@@ -58,7 +55,7 @@ test("both see each other's saves", async ({ app, window }) => {
 test("different fields are merged, and nothing is lost", async ({ app, window }) => {
   const job = await app.jobFrom("snow-laboratory", "Merged");
   const ada = await window(`/jobs/${job}`, { who: "Ada" });
-  const grace = await window(`/jobs/${job}`, { who: "Grace", mayHear: SAVED_FIRST });
+  const grace = await window(`/jobs/${job}`, { who: "Grace" });
   await Promise.all([settled(ada), settled(grace)]);
   await moveTo(grace, "W2", "7200 mm");
   await moveTo(ada, "W1", "4500 mm");
@@ -80,7 +77,7 @@ test("different fields are merged, and nothing is lost", async ({ app, window })
 test("the same field is chosen by a person, and both values stay in the history", async ({ app, window }) => {
   const job = await app.jobFrom("snow-laboratory", "Chosen");
   const ada = await window(`/jobs/${job}`, { who: "Ada" });
-  const grace = await window(`/jobs/${job}`, { who: "Grace", mayHear: SAVED_FIRST });
+  const grace = await window(`/jobs/${job}`, { who: "Grace" });
   await Promise.all([settled(ada), settled(grace)]);
   await moveTo(grace, "W1", "4700 mm");
   await moveTo(grace, "W2", "7200 mm");
@@ -109,4 +106,38 @@ test("the same field is chosen by a person, and both values stay in the history"
   await stands(grace, "Revision 5, saved");
   expect((await kept(app, job, 4)).along["W1"]).toBe("4550 mm");
   expect((await kept(app, job, 5)).along["W1"]).toBe("4650 mm");
+});
+
+/** As when another tab is put before this one, and when it is put away again. */
+function show(page: Page, shown: boolean): Promise<void> {
+  return page.evaluate((isShown) => {
+    Object.defineProperty(document, "hidden", { configurable: true, get: () => !isShown });
+    document.dispatchEvent(new Event("visibilitychange"));
+  }, shown);
+}
+
+test("a window listens once while it is shown, and catches up with what it missed while it was not", async ({ app, window }) => {
+  const job = await app.jobFrom("snow-laboratory", "Looked away from");
+  const page = await window(`/jobs/${job}`);
+  await settled(page);
+  const asked: string[] = [];
+  page.on("request", (request) => asked.push(new URL(request.url()).pathname));
+  const lives = (): number => asked.filter((path) => path === "/api/live").length;
+  const away = (): Promise<unknown> => page.waitForEvent("requestfailed", (request) => request.url().endsWith("/api/live"));
+  await page.reload();
+  await settled(page);
+  await page.getByRole("button", { name: "Jobs", exact: true }).click();
+  await page.getByRole("region", { name: "Price books" }).getByRole("listitem").first().waitFor();
+  expect(lives(), "the list hears over the window's own connection").toBe(1);
+
+  await Promise.all([away(), show(page, false)]);
+  await app.saveElsewhere(job, 1, "Grace", ({ openings }) => {
+    openings.find(({ id }) => id === "W1")!.at.along = "4500 mm";
+  });
+  await show(page, true);
+  await page.getByRole("row", { name: /Looked away from.*Grace/ }).waitFor();
+  await page.getByRole("button", { name: "Back to the job" }).click();
+  await stands(page, "Revision 2, saved");
+  await until(() => thing(page, "W1").getAttribute("aria-label"), (label) => label!.includes("along 4500 mm"), "the window has moved");
+  expect(lives()).toBe(2);
 });

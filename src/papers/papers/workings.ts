@@ -1,9 +1,10 @@
 import type { JsonValue } from "../../job/file.ts";
 import { sourceText } from "../../working/source.ts";
+import { workingOf } from "../../working/steps.ts";
+import { type WorkingRow, workingView } from "../../working/workingView.ts";
 import { type NumberedFinding, numberedFindings } from "../numberedFindings.ts";
 import type { Paper } from "../paper.ts";
 import type { Results } from "../results.ts";
-import { type WorkingRow, workingTable } from "../workingRows.ts";
 
 /** The complete working of every finding, set small in two columns, with each source named once. */
 export const workings: Paper = {
@@ -24,14 +25,16 @@ function dataOf(results: Results): JsonValue {
 }
 
 function entryOf({ finding, number }: NumberedFinding, { job }: Results, numberOf: (source: string) => string): JsonValue {
-  const { rows, compared } = workingTable(finding.working, finding.comparison, { system: job.units });
+  const working = workingOf(finding.working, finding.comparison === undefined ? [] : [finding.comparison]);
+  const { given, worked, compared } = workingView(working, { system: job.units });
+  const rows = [...given, ...worked];
   const further = finding.sources.map(sourceText).filter((text) => !rows.some(({ source }) => source.includes(text)));
   return {
     number: number ?? "",
     says: finding.says,
     id: finding.id,
     rows: rows.map((row) => ({ ...rowOf(row), source: PLACE.test(row.source) ? row.source : numberOf(row.source) })),
-    compared,
+    compared: compared.map(({ text }) => text).join("; "),
     further: further.map(numberOf),
   };
 }
@@ -39,8 +42,8 @@ function entryOf({ finding, number }: NumberedFinding, { job }: Results, numberO
 /** Where in the job or the build a given stands: written out, as it is no work to look up. */
 const PLACE = /^(job|part)\b/;
 
-function rowOf({ symbol, means, formula, inputs, value }: WorkingRow): { readonly [key: string]: JsonValue } {
-  return { symbol, means, formula, inputs: inputs.join("; "), value };
+function rowOf({ symbol, means, formula, numbers, lists, value }: WorkingRow): { readonly [key: string]: JsonValue } {
+  return { symbol, means, formula, numbers, lists: lists.join(", "), value };
 }
 
 const TEMPLATE = String.raw`
@@ -56,7 +59,8 @@ const TEMPLATE = String.raw`
   if r.formula != "" {
     pad(left: 3mm, {
       mono("= " + r.formula)
-      if r.inputs != "" { linebreak(); text(fill: soft)[with #mono(r.inputs)] }
+      if r.lists != "" { text(fill: soft)[ with #mono(r.lists)] }
+      if r.numbers != r.formula { linebreak(); text(fill: soft, mono("= " + r.numbers)) }
     })
   }
 }

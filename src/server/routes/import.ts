@@ -32,13 +32,13 @@ async function take({ store, newId }: ServerContext, { name, file }: ImportReque
     const { job } = await createJob(store, { id: newId(), demo: false, file, ...said });
     return { name, became: "job", job, issues: read.ok ? [] : [...read.issues] };
   }
-  if (format !== PRICE_BOOK_FORMAT) return { name, became: "nothing", issues: [notOurs(file)] };
+  if (format !== PRICE_BOOK_FORMAT) return { name, became: "nothing", format: "other", issues: [notOurs(file)] };
   const id = isObject(content) ? content["id"] : undefined;
   const before = typeof id === "string" ? await latestPriceBook(store, id) : undefined;
   const saving = await savePriceBook(store, { base: before?.number ?? null, file, ...said });
   if (saving.ok) return { name, became: "price book", book: saving.revision.id, number: saving.revision.number };
   const issues = saving.reason === "has issues" ? [...saving.issues] : [SAVED_MEANWHILE];
-  return { name, became: "nothing", issues };
+  return { name, became: "nothing", format: "price book", issues };
 }
 
 /** What the reader of jobs says of a file that says no format of ours. */

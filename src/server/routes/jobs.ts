@@ -1,6 +1,6 @@
 import type { Hono } from "hono";
 import { newJobRequest, ROUTES, saveRequest } from "../../job/api.ts";
-import type { ChangedSince } from "../../job/api.ts";
+import type { Saved } from "../../job/api.ts";
 import { createJob, listJobs } from "../../store/jobs.ts";
 import { latestRevision, listRevisions, revisionOf, saveRevision } from "../../store/revisions.ts";
 import { readBody } from "../body.ts";
@@ -41,11 +41,10 @@ export function jobRoutes(app: Hono, { store, newId }: ServerContext): void {
   app.post(ROUTES.revisions, async (context) => {
     const asked = await readBody(context.req.raw, saveRequest);
     const saving = await saveRevision(store, { job: context.req.param("job"), ...asked });
-    if (saving.ok) return context.json(saving.revision, 201);
+    if (saving.ok) return context.json({ saved: true, revision: saving.revision } satisfies Saved, 201);
     if (saving.reason === "no such job") throw new Problem("not_found", "", { what: "job" });
     if (saving.reason === "no such base") throw new Problem("bad_request", "base", { wants: "the number of a revision of this job" });
     const { latest, changedSince: changes, conflicts } = saving;
-    const facts: ChangedSince["facts"] = { latest, changes: [...changes], conflicts: [...conflicts] };
-    return context.json({ code: "changed_since", path: "base", facts } satisfies ChangedSince, 409);
+    return context.json({ saved: false, latest, changes: [...changes], conflicts: [...conflicts] } satisfies Saved);
   });
 }

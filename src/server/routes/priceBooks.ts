@@ -1,5 +1,6 @@
 import type { Hono } from "hono";
 import { ROUTES, savePriceBookRequest } from "../../job/api.ts";
+import type { SavedPriceBook } from "../../job/api.ts";
 import { latestPriceBook, listPriceBooks, savePriceBook } from "../../store/priceBooks.ts";
 import { readBody } from "../body.ts";
 import type { ServerContext } from "../context.ts";
@@ -13,8 +14,8 @@ export function priceBookRoutes(app: Hono, { store }: ServerContext): void {
 
   app.post(ROUTES.priceBooks, async (context) => {
     const saving = await savePriceBook(store, await readBody(context.req.raw, savePriceBookRequest));
-    if (saving.ok) return context.json(saving.revision, 201);
+    if (saving.ok) return context.json({ saved: true, revision: saving.revision } satisfies SavedPriceBook, 201);
     if (saving.reason === "has issues") throw new Problem("has_issues", "file", { issues: issueFacts(saving.issues) });
-    throw new Problem("changed_since", "base", { latest: saving.latest === undefined ? null : { ...saving.latest } });
+    return context.json({ saved: false, latest: saving.latest ?? null } satisfies SavedPriceBook);
   });
 }

@@ -3,6 +3,7 @@ import { Button } from "react-aria-components";
 import { valueAt } from "../../job/file.ts";
 import { formatLength } from "../../units/format.ts";
 import { TypedText } from "../controls/TypedText.tsx";
+import { WorkingButton } from "../findings/WorkingPanel.tsx";
 import { useSession } from "../state/session.ts";
 import { useSettings } from "../state/settings.ts";
 import { clearSizeOf, clearSizeText } from "./clearSize.ts";
@@ -66,7 +67,11 @@ export function BuildUpEditor({ name, onGo }: Edited): ReactElement {
         {clear === undefined ? null : (
           <>
             <dt>Clear size left in the box</dt>
-            <dd className={stale ? "figures is-stale" : "figures"}>{clearSizeText(clear, system)}</dd>
+            <dd className={stale ? "is-stale" : ""}>
+              <WorkingButton of={{ kind: "clear size" }} title="the clear size">
+                {clearSizeText(clear, system)}
+              </WorkingButton>
+            </dd>
           </>
         )}
       </dl>

@@ -1,4 +1,4 @@
-import { type ReactElement, useRef } from "react";
+import { memo, type ReactElement, useRef } from "react";
 import { Button, CheckboxButton, CheckboxField, CheckboxGroup, Label, Text } from "react-aria-components";
 import { isList, isObject, type JsonObject } from "../../job/file.ts";
 import { CheckMark } from "../controls/Check.tsx";
@@ -6,13 +6,14 @@ import { useSession } from "../state/session.ts";
 import { insertAt, moveAt, putAt, type Steps } from "./edits.ts";
 import { issueWords } from "./fieldText.ts";
 import { idOf, nextId } from "./ids.ts";
-import { JOB_FIELDS, useEdit, useField } from "./useField.ts";
+import { JOB_FIELDS, samePlace, useEdit, useField } from "./useField.ts";
 import { nodeAt } from "./jobFields.ts";
 import { LeafField } from "./LeafField.tsx";
+import { PRICE_BOOK, PriceBookField } from "./PriceBookField.tsx";
 import { groupStarter, memberStarter } from "./starters.ts";
 
 /** Editors for all fields below a place, made from the schema; `without` leaves fields out that have an editor of their own. */
-export function FieldTree({ steps, without = [] }: { readonly steps: Steps; readonly without?: readonly string[] }): ReactElement | null {
+export const FieldTree = memo(function FieldTree({ steps, without = [] }: Fields): ReactElement | null {
   const node = nodeAt(JOB_FIELDS, steps);
   if (node?.kind !== "group") return null;
   return (
@@ -24,23 +25,32 @@ export function FieldTree({ steps, without = [] }: { readonly steps: Steps; read
         ))}
     </div>
   );
+}, sameFields);
+
+interface Fields {
+  readonly steps: Steps;
+  readonly without?: readonly string[];
+}
+
+function sameFields(a: Fields, b: Fields): boolean {
+  return samePlace(a, b) && a.without?.join(" ") === b.without?.join(" ");
 }
 
 /** An editor for a field of any kind. */
-export function FieldOf({ steps }: { readonly steps: Steps }): ReactElement | null {
+export const FieldOf = memo(function FieldOf({ steps }: { readonly steps: Steps }): ReactElement | null {
   const node = nodeAt(JOB_FIELDS, steps);
   if (node === undefined || node.kind === "named") return null;
+  if (steps.join(".") === PRICE_BOOK) return <PriceBookField />;
   if (node.kind === "group") return <GroupField steps={steps} />;
   if (node.kind !== "list") return <LeafField steps={steps} />;
   return node.of.kind === "choice" ? <DaysField steps={steps} options={node.of.options} /> : <ListField steps={steps} most={node.most} />;
-}
+}, samePlace);
 
 /** A group: its fields under its name; one that may be left out is added and taken away here. */
 function GroupField({ steps }: { readonly steps: Steps }): ReactElement {
   const { words, value, required, pattern, put } = useField(steps);
-  const issues = useSession((session) => session.issues);
+  const problem = useSession((session) => issueWords(session.issues, steps));
   const starter = groupStarter(pattern, useUnits());
-  const problem = issueWords(issues, steps);
   const canGo = !required && starter !== undefined;
   return (
     <fieldset className="field-group">
@@ -64,13 +74,11 @@ function GroupField({ steps }: { readonly steps: Steps }): ReactElement {
 function ListField({ steps, most }: { readonly steps: Steps; readonly most: number | undefined }): ReactElement {
   const { words, value, pattern } = useField(steps);
   const edit = useEdit();
-  const issues = useSession((session) => session.issues);
-  const file = useSession((session) => session.file);
+  const problem = useSession((session) => issueWords(session.issues, steps));
   const add = useRef<HTMLButtonElement>(null);
   const members = isList(value) ? value : [];
   const starter = memberStarter(pattern);
   const name = words.name.toLowerCase();
-  const problem = issueWords(issues, steps);
   return (
     <fieldset className="field-group">
       <legend>{words.name}</legend>
@@ -112,7 +120,7 @@ function ListField({ steps, most }: { readonly steps: Steps; readonly most: numb
           ref={add}
           className="button"
           isDisabled={most !== undefined && members.length >= most}
-          onPress={() => edit(`Add to ${name}`, (draft) => insertAt(draft, steps, isObject(starter) ? withFreeId(file, starter) : starter))}
+          onPress={() => edit(`Add to ${name}`, (draft) => insertAt(draft, steps, isObject(starter) ? withFreeId(useSession.getState().file, starter) : starter))}
         >
           {`Add to ${name}`}
         </Button>

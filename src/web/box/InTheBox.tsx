@@ -3,6 +3,7 @@ import { Button } from "react-aria-components";
 import { issueText } from "../../job/issue.ts";
 import { useSession, type Selection } from "../state/session.ts";
 import { BuildUpEditor } from "./BuildUpEditor.tsx";
+import { FaceStacks, FloorStack } from "./FaceStacks.tsx";
 import { FieldOf, FieldTree } from "./FieldTree.tsx";
 import { placeOfIssue } from "./issuePlace.ts";
 import { LeafField } from "./LeafField.tsx";
@@ -75,6 +76,7 @@ function Form({ place, onGo }: { readonly place: Place; readonly onGo: (to: Plac
     case "face":
       return (
         <>
+          <FaceStacks face={place.id} />
           <FieldTree steps={steps} />
           {place.id === "roof" ? <LeafField steps={["ceilingFirst"]} /> : null}
         </>
@@ -82,6 +84,7 @@ function Form({ place, onGo }: { readonly place: Place; readonly onGo: (to: Plac
     case "fields":
       return (
         <>
+          {place.field === "floor" ? <FloorStack /> : null}
           <FieldOf steps={steps} />
           {place.field === "job" ? <LeafField steps={["units"]} /> : null}
         </>

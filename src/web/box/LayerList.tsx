@@ -1,4 +1,4 @@
-import { type ReactElement, useRef } from "react";
+import { type ReactElement, useEffect, useRef, useState } from "react";
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from "react-aria-components";
 import { formatLength } from "../../units/format.ts";
 import { useSettings } from "../state/settings.ts";
@@ -18,6 +18,14 @@ interface Listed {
 /** The layers from the sheet inward, to choose, reorder, take away and add. */
 export function LayerList({ name, stack, chosen, onChoose, onAdd }: Listed): ReactElement {
   const add = useRef<HTMLButtonElement>(null);
+  const list = useRef<HTMLOListElement>(null);
+  const [moved, setMoved] = useState<Moved>();
+  // The focus goes along with the layer, to the same button; at the end of the list that one is shut, and the other takes it.
+  useEffect(() => {
+    if (moved === undefined) return;
+    const buttons = [...(list.current?.querySelectorAll<HTMLButtonElement>(`[data-layer="${moved.key}"] [data-way]`) ?? [])].filter(({ disabled }) => !disabled);
+    (buttons.find((button) => button.dataset["way"] === String(moved.by)) ?? buttons[0])?.focus();
+  }, [moved]);
   const single = SINGLE.filter((kind) => !stack.layers.some((layer) => layer.kind === kind));
   const many = MANY.filter((kind) => stack.layers.filter((layer) => layer.kind === kind).length < MOST);
   return (
@@ -39,16 +47,30 @@ export function LayerList({ name, stack, chosen, onChoose, onAdd }: Listed): Rea
           </Popover>
         </MenuTrigger>
       </div>
-      <ol className="plain-list">
+      <ol ref={list} className="plain-list">
         {stack.layers.map((layer) => (
-          <li key={layer.steps.join(".")}>
-            <LayerRow name={name} layer={layer} alike={stack.layers.filter(({ kind }) => kind === layer.kind).length} isChosen={layer === chosen} onChoose={onChoose} onRemoved={() => add.current?.focus()} />
+          <li key={layer.steps.join(".")} data-layer={layer.steps.join(".")}>
+            <LayerRow
+              name={name}
+              layer={layer}
+              alike={stack.layers.filter(({ kind }) => kind === layer.kind).length}
+              isChosen={layer === chosen}
+              onChoose={onChoose}
+              onMoved={setMoved}
+              onRemoved={() => add.current?.focus()}
+            />
           </li>
         ))}
       </ol>
       {stack.layers.length === 0 ? <p className="quiet">No layers yet.</p> : null}
     </section>
   );
+}
+
+/** Where a layer went, and by which of its buttons; a new one each time. */
+interface Moved {
+  readonly key: string;
+  readonly by: -1 | 1;
 }
 
 interface Row {
@@ -58,21 +80,24 @@ interface Row {
   readonly alike: number;
   readonly isChosen: boolean;
   readonly onChoose: (layer: Layer | undefined) => void;
+  readonly onMoved: (moved: Moved) => void;
   /** The row goes with the layer: the focus has to go elsewhere. */
   readonly onRemoved: () => void;
 }
 
-function LayerRow({ name, layer, alike, isChosen, onChoose, onRemoved }: Row): ReactElement {
+function LayerRow({ name, layer, alike, isChosen, onChoose, onMoved, onRemoved }: Row): ReactElement {
   const system = useSettings((settings) => settings.system);
   const edit = useEdit();
   const { kind, what, from, to, steps } = layer;
   const [field, index] = steps;
   const list = ["buildUps", name, ...(field === undefined ? [] : [field])];
   const thickness = kind === "paint" ? "" : from === undefined || to === undefined ? "not read" : formatLength(to - from, system);
-  const move = (by: number, way: string): void => {
+  const move = (by: -1 | 1, way: string): void => {
     if (typeof index !== "number") return;
     edit(`Move ${what} ${way}`, (draft) => moveAt(draft, list, index, index + by));
-    onChoose({ ...layer, steps: [String(field), index + by] });
+    const to = [String(field), index + by];
+    onChoose({ ...layer, steps: to });
+    onMoved({ key: to.join("."), by });
   };
   return (
     <div className={`layer-row${isChosen ? " is-chosen" : ""}`}>
@@ -85,10 +110,10 @@ function LayerRow({ name, layer, alike, isChosen, onChoose, onRemoved }: Row): R
       <div className="actions">
         {typeof index !== "number" ? null : (
           <>
-            <Button className="button" isDisabled={index === 0} aria-label={`Move ${what} toward the sheet`} onPress={() => move(-1, "toward the sheet")}>
+            <Button className="button" data-way={-1} isDisabled={index === 0} aria-label={`Move ${what} toward the sheet`} onPress={() => move(-1, "toward the sheet")}>
               Up
             </Button>
-            <Button className="button" isDisabled={index === alike - 1} aria-label={`Move ${what} inward`} onPress={() => move(1, "inward")}>
+            <Button className="button" data-way={1} isDisabled={index === alike - 1} aria-label={`Move ${what} inward`} onPress={() => move(1, "inward")}>
               Down
             </Button>
           </>

@@ -1,5 +1,5 @@
-import type { ReactElement } from "react";
-import { isList, isObject, type JsonValue } from "../../job/file.ts";
+import { memo, type ReactElement } from "react";
+import { isList, isObject, type JsonValue, valueAt } from "../../job/file.ts";
 import { Check } from "../controls/Check.tsx";
 import { Choose, type OptionGroup } from "../controls/Choose.tsx";
 import { TypedText } from "../controls/TypedText.tsx";
@@ -10,11 +10,10 @@ import { defaultWords, issueWords, problemOfQuantity, readBack, takes, textAt, v
 import { idOf } from "./ids.ts";
 import type { LeafNode } from "./jobFields.ts";
 import { rowGroups } from "./rowChoices.ts";
-import { buildUpsOf } from "./things.ts";
-import { type FieldAt, useField } from "./useField.ts";
+import { type FieldAt, samePlace, useField } from "./useField.ts";
 
 /** An editor for one field: a text, a choice, or a tick, with what it is, its default and why, and what is wrong with it. */
-export function LeafField({ steps, name }: { readonly steps: Steps; readonly name?: string }): ReactElement | null {
+export const LeafField = memo(function LeafField({ steps, name }: Leaf): ReactElement | null {
   const field = useField(steps);
   const { node } = field;
   const label = name ?? field.words.name;
@@ -38,6 +37,11 @@ export function LeafField({ steps, name }: { readonly steps: Steps; readonly nam
     case "whole":
       return <TextField steps={steps} field={field} node={node} label={label} />;
   }
+}, (a: Leaf, b: Leaf) => samePlace(a, b) && a.name === b.name);
+
+interface Leaf {
+  readonly steps: Steps;
+  readonly name?: string;
 }
 
 interface Shown {
@@ -62,11 +66,9 @@ function YesOrNo({ field, label }: Shown): ReactElement {
 }
 
 function TextField({ steps, field, node, label }: Shown & { readonly steps: Steps; readonly node: LeafNode }): ReactElement {
-  const file = useSession((session) => session.file);
-  const issues = useSession((session) => session.issues);
+  const text = useSession((session) => textAt(session.file, steps));
+  const told = useSession((session) => issueWords(session.issues, steps));
   const system = useSettings((settings) => settings.system);
-  const text = textAt(file, steps);
-  const told = issueWords(issues, steps);
   const quantity = node.kind === "quantity" ? node.of : undefined;
   return (
     <TypedText
@@ -95,15 +97,14 @@ const MANY_LETTERS = 1000;
 const NONE = "(none)";
 
 function ChoiceField({ steps, field, node, label }: Shown & { readonly steps: Steps; readonly node: LeafNode }): ReactElement {
-  const file = useSession((session) => session.file);
-  const issues = useSession((session) => session.issues);
+  const problem = useSession((session) => issueWords(session.issues, steps));
   const value = typeof field.value === "string" ? field.value : undefined;
   const groups = useChoices(steps, field, node, value);
   const known = value === undefined || groups.some(({ options }) => options.some(({ id }) => id === value));
   const shown = value ?? (field.preset === undefined ? undefined : String(field.preset));
   const none: readonly OptionGroup[] = field.required || field.preset !== undefined ? [] : [{ name: "", options: [{ id: NONE, name: "None" }] }];
   const strange: readonly OptionGroup[] = known ? [] : [{ name: "As typed", options: [{ id: value, name: value }] }];
-  const says = [field.words.says, defaultText(field, textAt(file, steps) === "")].filter((text) => text !== "").join(". ");
+  const says = [field.words.says, defaultText(field, field.value === undefined || field.value === null)].filter((text) => text !== "").join(". ");
   return (
     <Choose
       label={label}
@@ -111,7 +112,7 @@ function ChoiceField({ steps, field, node, label }: Shown & { readonly steps: St
       chosen={shown}
       empty="None"
       says={says}
-      problem={issueWords(issues, steps)}
+      problem={problem}
       onChoose={(id) => field.put(id === NONE ? undefined : id)}
     />
   );
@@ -119,19 +120,16 @@ function ChoiceField({ steps, field, node, label }: Shown & { readonly steps: St
 
 /** What may be chosen at a place of the open job. */
 function useChoices(steps: Steps, field: FieldAt, node: LeafNode, chosen: string | undefined): readonly OptionGroup[] {
-  const file = useSession((session) => session.file);
+  const kind = useSession((session) => textAt(session.file, [...steps.slice(0, 2), "kind"]));
+  const buildUps = useSession((session) => valueAt(session.file, ["buildUps"]));
+  const partitions = useSession((session) => partitionIds(session.file["partitions"]));
   switch (node.kind) {
-    case "row": {
-      const kind = textAt(file, [...steps.slice(0, 2), "kind"]);
+    case "row":
       return rowGroups(node.table, field.pattern, kind === "" ? undefined : kind, chosen);
-    }
     case "build-up name":
-      return [{ name: "", options: Object.entries(buildUpsOf(file)).map(([id, one]) => ({ id, name: id, more: wordsOf(one) })) }];
-    case "surface": {
-      const partitions = file["partitions"];
-      const ids = (isList(partitions) ? partitions : []).flatMap((one) => idOf(one) ?? []);
-      return [{ name: "", options: [...FACES, ...ids.map((id) => ({ id, name: `Partition ${id}` }))] }];
-    }
+      return [{ name: "", options: Object.entries(isObject(buildUps) ? buildUps : {}).map(([id, one]) => ({ id, name: id, more: wordsOf(one) })) }];
+    case "surface":
+      return [{ name: "", options: [...FACES, ...partitions.split(" ").filter((id) => id !== "").map((id) => ({ id, name: `Partition ${id}` }))] }];
     case "choice":
       return [{ name: "", options: node.options.map((id) => ({ id, name: FACES.find((face) => face.id === id)?.name ?? id })) }];
     case "quantity":
@@ -143,6 +141,11 @@ function useChoices(steps: Steps, field: FieldAt, node: LeafNode, chosen: string
     case "fixed":
       return [];
   }
+}
+
+/** One text, so that a partition that moves changes nothing here; ids hold no spaces. */
+function partitionIds(partitions: JsonValue | undefined): string {
+  return (isList(partitions) ? partitions : []).flatMap((one) => idOf(one) ?? []).join(" ");
 }
 
 function wordsOf(buildUp: JsonValue): string | undefined {

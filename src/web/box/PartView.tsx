@@ -26,7 +26,11 @@ export function PartView({ id }: { readonly id: string }): ReactElement {
       <dt>Material</dt>
       <dd>{part.material ?? "bought as a whole"}</dd>
       <dt>Along × up × inward</dt>
-      <dd className="figures">{size}</dd>
+      <dd>
+        <WorkingButton of={{ kind: "size of part", id }} title={`the size of ${id}`}>
+          {size}
+        </WorkingButton>
+      </dd>
       <dt>Mass</dt>
       <dd>
         <WorkingButton of={{ kind: "mass of part", id }} title={`the mass of ${id}`}>

@@ -7,8 +7,9 @@ interface Drawn {
   readonly profile: SheetProfile | undefined;
   /** What the drawing is called for those who cannot see it. */
   readonly name: string;
-  readonly chosen: Layer | undefined;
-  readonly onChoose: (layer: Layer) => void;
+  readonly chosen?: Layer | undefined;
+  /** Left out where the drawing is only looked at. */
+  readonly onChoose?: (layer: Layer) => void;
 }
 
 /** A build-up cut through, to scale: outside below, inside above. Choosing a layer here does what its row in the list does. */
@@ -24,7 +25,7 @@ export function StackDrawing({ stack, profile, name, chosen, onChoose }: Drawn):
           className={`stack-${kind}${layer === chosen ? " is-chosen" : ""}`}
           d={path}
           vectorEffect="non-scaling-stroke"
-          onClick={() => onChoose(layer)}
+          onClick={() => onChoose?.(layer)}
         />
       ))}
       <path className="stack-sheet" d={sheet} vectorEffect="non-scaling-stroke" />

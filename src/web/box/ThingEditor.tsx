@@ -6,7 +6,7 @@ import type { Steps } from "./edits.ts";
 import { FieldTree } from "./FieldTree.tsx";
 import { idsOf } from "./ids.ts";
 import type { Place } from "./outline.ts";
-import { duplicateThing, openingsIn, removeThing, renameThing } from "./things.ts";
+import { duplicateThing, removalWords, removeThing, renameThing } from "./things.ts";
 import { useEdit } from "./useField.ts";
 
 interface Edited {
@@ -18,9 +18,8 @@ interface Edited {
 
 /** The form of an opening, item, partition or room, with what can be done to it as a whole. */
 export function ThingEditor({ kind, id, steps, onGo }: Edited): ReactElement {
-  const file = useSession((session) => session.file);
   const edit = useEdit();
-  const inIt = kind === "partition" ? openingsIn(file, id) : [];
+  const removal = useSession((session) => (kind === "room" ? "" : removalWords(session.file, `${kind}s`, id)));
   const rename = (to: string): void => {
     edit(`Rename ${id} to ${to}`, (draft) => renameThing(draft, `${kind}s`, id, to));
     onGo({ kind, id: to });
@@ -39,23 +38,29 @@ export function ThingEditor({ kind, id, steps, onGo }: Edited): ReactElement {
         {kind === "room" ? null : (
           <Button
             className="button"
-            isDisabled={inIt.length > 0}
             onPress={() => {
-              edit(`Remove ${id}`, (draft) => removeThing(draft, `${kind}s`, id));
+              edit(removal, (draft) => removeThing(draft, `${kind}s`, id));
               onGo(undefined);
             }}
-          >{`Remove ${id}`}</Button>
+          >
+            {removal}
+          </Button>
         )}
       </div>
-      {inIt.length === 0 ? null : <p className="quiet">Move or remove {inIt.join(", ")} first: cut in this partition.</p>}
       {kind === "room" ? <p className="quiet">Rooms come and go with partitions.</p> : null}
-      <TypedText label="Id" text={id} says="short name on drawings and labels; no two things share one" problemOf={(typing) => (typing === id ? "" : problemOfId(typing, idsOf(file)))} onTyped={(to) => (problemOfId(to, idsOf(file)) === "" ? rename(to) : undefined)} />
+      <TypedText
+        label="Id"
+        text={id}
+        says="short name on drawings and labels; no two things share one"
+        problemOf={(typing) => (typing === id ? "" : problemOfId(typing))}
+        onTyped={(to) => (problemOfId(to) === "" ? rename(to) : undefined)}
+      />
       <FieldTree steps={steps} without={["id"]} />
     </>
   );
 }
 
-function problemOfId(id: string, taken: ReadonlySet<string>): string {
+function problemOfId(id: string): string {
   if (!/^[A-Za-z][A-Za-z0-9-]{0,39}$/.test(id)) return "letters, digits and hyphens, starting with a letter, 40 at most";
-  return taken.has(id.toLowerCase()) ? `${id} is taken` : "";
+  return idsOf(useSession.getState().file).has(id.toLowerCase()) ? `${id} is taken` : "";
 }

@@ -3,10 +3,11 @@ import { describe, expect, it } from "vitest";
 import { DEMO_JOBS } from "../../../test/demoJobs.ts";
 import type { JobFile } from "../../job/file.ts";
 import { readJobValue } from "../../job/read.ts";
+import { typedFile } from "../state/typedFile.ts";
 import { copyOf, type Draft, insertAt, moveAt, putAt } from "./edits.ts";
 import { idsOf, nextId } from "./ids.ts";
 import { OPENING_STARTERS } from "./starters.ts";
-import { addBuildUp, addItem, addOpening, addPartition, duplicateThing, removeThing, renameBuildUp, usesOf } from "./things.ts";
+import { addBuildUp, addItem, addOpening, addPartition, duplicateThing, removalWords, removeThing, renameBuildUp, usesOf } from "./things.ts";
 
 const edited = (file: JobFile, recipe: (draft: Draft) => void): JobFile => {
   const draft = copyOf(file) as Draft;
@@ -16,6 +17,11 @@ const edited = (file: JobFile, recipe: (draft: Draft) => void): JobFile => {
 const issuesOf = (file: JobFile) => {
   const read = readJobValue(file);
   return read.ok ? [] : read.issues;
+};
+/** Each partition of a job with the openings that are cut in it; those with none left out. */
+const partitionsCut = (demo: JobFile): readonly (readonly [id: string, openings: readonly string[]])[] => {
+  const { partitions = [], openings = [] } = typedFile(demo);
+  return partitions.map(({ id }) => [id, openings.filter(({ face }) => face === id).map((one) => one.id)] as const).filter(([, cut]) => cut.length > 0);
 };
 const [{ file }] = DEMO_JOBS as [(typeof DEMO_JOBS)[number]];
 
@@ -74,6 +80,20 @@ describe("things in the box", () => {
       expect(added["rooms"]).toEqual(demo["rooms"]);
       expect(added["partitions"] ?? []).toEqual(before ?? []);
     }
+  });
+
+  it("a partition takes the openings in it along, and says which", () => {
+    const cut = DEMO_JOBS.flatMap(({ file: demo }) => partitionsCut(demo).map(([id, openings]) => ({ demo, id, openings })));
+    expect(cut.length).toBeGreaterThan(0);
+    for (const { demo, id, openings } of cut) {
+      const words = removalWords(demo, "partitions", id);
+      for (const opening of openings) expect(words).toContain(opening);
+      const rated = edited(demo, (draft) => putAt(draft, ["fire", "rated"], [{ face: id, rating: "60 min", from: "both", design: "as listed" }]));
+      const after = edited(rated, (draft) => removeThing(draft, "partitions", id));
+      expect(JSON.stringify(after)).not.toContain(`"face":"${id}"`);
+      expect(idsOf(after).size).toBe(idsOf(demo).size - openings.length - 2);
+    }
+    expect(removalWords(file, "openings", "D1")).toBe("Remove D1");
   });
 
   it("a build-up renamed is renamed wherever it is used", () => {

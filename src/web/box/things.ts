@@ -44,19 +44,34 @@ export function duplicateThing(draft: Draft, list: Exclude<ThingList, "partition
   return copy;
 }
 
-/** Takes a thing away; with a partition goes the room on its door-end side. */
+/** Takes a thing away; with a partition go the openings in it, its fire rating and the room on its door-end side. */
 export function removeThing(draft: Draft, list: ThingList, id: string): void {
   const index = indexOfId(draft[list], id);
   if (index === undefined) return;
   putAt(draft, [list, index], undefined);
-  if (list === "partitions") putAt(draft, ["rooms", index + 1], undefined);
+  if (list !== "partitions") return;
+  putAt(draft, ["rooms", index + 1], undefined);
+  for (const steps of [["openings"], ["fire", "rated"]]) {
+    const members = listAt(draft, steps) ?? [];
+    for (let at = members.length - 1; at >= 0; at -= 1) if (faceOf(members[at]) === id) putAt(draft, [...steps, at], undefined);
+  }
 }
 
-/** Openings that are cut in a partition, which have to go before it can. */
-export function openingsIn(file: JobFile, face: string): readonly string[] {
+/** What taking a thing away does, in words: for the button, and for the step that can be undone. */
+export function removalWords(file: JobFile, list: ThingList, id: string): string {
+  const inIt = list === "partitions" ? openingsIn(file, id) : [];
+  return inIt.length === 0 ? `Remove ${id}` : `Remove ${id} with ${[inIt.slice(0, -1).join(", "), ...inIt.slice(-1)].filter((text) => text !== "").join(" and ")}`;
+}
+
+/** Openings that are cut in a partition and go with it. */
+function openingsIn(file: JobFile, face: string): readonly string[] {
   const openings = file["openings"];
   if (!isList(openings)) return [];
-  return openings.flatMap((one) => (isObject(one) && one["face"] === face ? (idOf(one) ?? []) : []));
+  return openings.flatMap((one) => (faceOf(one) === face ? (idOf(one) ?? []) : []));
+}
+
+function faceOf(member: JsonValue | undefined): JsonValue | undefined {
+  return isObject(member) ? member["face"] : undefined;
 }
 
 /** Adds a build-up under a free name, empty or as a copy of another, and gives the name. */
@@ -140,7 +155,6 @@ function addPartitionBuildUp(draft: Draft): string {
   return name;
 }
 
-
 function freeName(taken: readonly string[], base: string): string {
   if (!taken.includes(base)) return base;
   for (let number = 2; ; number += 1) {
@@ -157,7 +171,7 @@ export function renameThing(draft: Draft, list: ThingList | "rooms", from: strin
   if (list !== "partitions") return;
   for (const steps of [["openings"], ["fire", "rated"]]) {
     for (const [at, one] of (listAt(draft, steps) ?? []).entries()) {
-      if (isObject(one) && one["face"] === from) putAt(draft, [...steps, at, "face"], to);
+      if (faceOf(one) === from) putAt(draft, [...steps, at, "face"], to);
     }
   }
 }

@@ -16,9 +16,14 @@ export interface FieldAt extends Field {
   readonly put: (value: JsonValue | undefined) => void;
 }
 
+/** True for the same place: a field is drawn again when its own value changes, not whenever the file does. */
+export function samePlace(a: { readonly steps: Steps }, b: { readonly steps: Steps }): boolean {
+  return a.steps.length === b.steps.length && a.steps.every((step, at) => step === b.steps[at]);
+}
+
 /** A field of the open job: what the schema and the words say of it, what stands there, and how to change it. */
 export function useField(steps: Steps): FieldAt {
-  const file = useSession((session) => session.file);
+  const value = useSession((session) => valueAt(session.file, steps));
   const edit = useEdit();
   const pattern = patternOf(JOB_FIELDS, steps);
   const words = wordsFor(pattern);
@@ -27,8 +32,8 @@ export function useField(steps: Steps): FieldAt {
     ...found,
     pattern,
     words,
-    value: valueAt(file, steps),
-    put: (value) => edit(`Change ${words.name.toLowerCase()}${ofWhat(file, steps)}`, (draft) => putAt(draft, steps, value)),
+    value,
+    put: (put) => edit(`Change ${words.name.toLowerCase()}${ofWhat(useSession.getState().file, steps)}`, (draft) => putAt(draft, steps, put)),
   };
 }
 

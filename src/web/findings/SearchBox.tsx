@@ -53,16 +53,9 @@ function FoundEntry({ entry }: { readonly entry: Entry }): ReactElement {
   const select = useSession((session) => session.select);
   const light = useSession((session) => session.light);
   const [shown, setShown] = useState(false);
-  if (kind === "plan item") {
-    return (
-      <p className="search-entry">
-        <PlanDates id={id} /> {what}
-      </p>
-    );
-  }
   const go = (): void => {
     const selection = build === undefined ? undefined : selectionOf(build, id);
-    if (kind === "quote line") setShown(true);
+    if (kind === "quote line" || kind === "plan item") setShown(true);
     else if (kind === "finding") select({ kind: "finding", id });
     else if (selection !== undefined) {
       select(selection);
@@ -72,10 +65,10 @@ function FoundEntry({ entry }: { readonly entry: Entry }): ReactElement {
   return (
     <>
       <Button className="search-entry" onPress={go}>
-        {kind === "finding" ? null : <span className="search-id">{id}</span>}
+        {kind === "finding" ? null : kind === "plan item" ? <PlanDates id={id} /> : <span className="search-id">{id}</span>}
         <span>{what}</span>
       </Button>
-      {shown ? <WorkingPanel of={{ kind: "quote line", id }} title={what} onClose={() => setShown(false)} /> : null}
+      {shown && (kind === "quote line" || kind === "plan item") ? <WorkingPanel of={{ kind, id }} title={what} onClose={() => setShown(false)} /> : null}
     </>
   );
 }

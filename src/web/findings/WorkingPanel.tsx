@@ -46,8 +46,7 @@ export function WorkingOfNumber({ of, level = 3 }: { readonly of: WorkingOf; rea
   const id = "id" in of ? of.id : "";
   useEffect(() => {
     let wanted = true;
-    const asked: WorkingOf = kind === "price" ? { kind } : { kind, id };
-    workingOf(asked).then(
+    workingOf(of).then(
       (working) => {
         if (wanted) setAnswer(working === undefined ? { kind: "gone" } : { kind: "working", working });
       },

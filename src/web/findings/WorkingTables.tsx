@@ -2,7 +2,7 @@ import type { ReactElement } from "react";
 import { Heading } from "react-aria-components";
 import type { Working } from "../../river/screen.ts";
 import type { System } from "../../units/format.ts";
-import { type WorkingRow, workingView } from "./workingView.ts";
+import { type WorkingRow, workingView } from "../../working/workingView.ts";
 import "./working.css";
 
 interface Shown {

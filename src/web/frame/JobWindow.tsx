@@ -2,6 +2,7 @@ import { useState, type ReactElement } from "react";
 import { Button, ToggleButton, ToggleButtonGroup } from "react-aria-components";
 import { InTheBox } from "../box/InTheBox.tsx";
 import { Findings } from "../findings/Findings.tsx";
+import { Unread } from "../jobs/Unread.tsx";
 import { FourNumbers } from "../numbers/FourNumbers.tsx";
 import { ConflictDialog } from "../saving/ConflictDialog.tsx";
 import { SaveDialog } from "../saving/SaveDialog.tsx";
@@ -10,14 +11,35 @@ import { useSession } from "../state/session.ts";
 import { Told } from "./Told.tsx";
 import { TopBar } from "./TopBar.tsx";
 import { useMedia } from "./useMedia.ts";
+import { usePrinting } from "./usePrinting.ts";
 import { Views } from "./Views.tsx";
 
 type Side = "box" | "findings";
 
-/** The open job: what is in the box, the views of it, what was found, and the numbers that decide. */
-export function JobWindow({ onList }: { readonly onList: () => void }): ReactElement {
+interface Shown {
+  readonly onList: () => void;
+}
+
+/** The open job, or its text where that is no job file. */
+export function JobWindow({ onList }: Shown): ReactElement {
+  const job = useSession((session) => session.job?.id);
+  const unread = useSession((session) => session.unread);
+  if (job === undefined || unread === undefined) return <ReadJob onList={onList} />;
+  return (
+    <>
+      <TopBar onList={onList} />
+      <main className="f-page">
+        <Unread job={job} unread={unread} />
+      </main>
+    </>
+  );
+}
+
+/** What is in the box, the views of it, what was found, and the numbers that decide. */
+function ReadJob({ onList }: Shown): ReactElement {
   const wide = useMedia("(width >= 1200px)");
   const narrow = useMedia("(width < 700px)");
+  const printed = usePrinting();
   const changed = useSession(({ file, saved }) => !Object.is(file, saved));
   const [side, setSide] = useState<Side>();
   const [isSaving, setIsSaving] = useState(false);
@@ -37,12 +59,12 @@ export function JobWindow({ onList }: { readonly onList: () => void }): ReactEle
             <InTheBox />
           </aside>
         )}
-        {!(narrow && side !== undefined) && (
+        {!(narrow && side !== undefined && !printed) && (
           <main className="f-views">
             <Views />
           </main>
         )}
-        {(wide || side === "findings") && (
+        {(wide || printed || side === "findings") && (
           <aside className="f-side is-right" aria-label="Findings">
             <Findings />
           </aside>

@@ -1,7 +1,10 @@
-import type { ReactElement, ReactNode } from "react";
+import { useEffect, type ReactElement, type ReactNode } from "react";
 import { Button, ToggleButton, ToggleButtonGroup } from "react-aria-components";
+import type { JobFile } from "../../job/file.ts";
 import { useSession } from "../state/session.ts";
 import { useSettings, type Theme } from "../state/settings.ts";
+import { typedFile } from "../state/typedFile.ts";
+import "../style/print.css";
 
 interface Bar {
   /** Goes to the list of jobs, or back from it; undefined where there is nowhere to go. */
@@ -16,6 +19,7 @@ interface Bar {
 export function TopBar({ onList, listed = false, children }: Bar): ReactElement {
   const { job, base, file, saved, stale, canUndo, canRedo, history, undo, redo } = useSession();
   const lastLabel = history.past.at(-1)?.label ?? "";
+  usePrintedFoot(job === undefined || listed ? "Cornerpost" : `${job.title} · ${onPapers(file)}`);
   const nextLabel = history.future.at(-1)?.label ?? "";
   return (
     <header className="f-top">
@@ -38,6 +42,7 @@ export function TopBar({ onList, listed = false, children }: Bar): ReactElement 
             {Object.is(file, saved) ? ", saved" : ", changed since"}
             {stale ? ", working" : ""}
           </p>
+          <p className="only-printed">On papers: {onPapers(file)}</p>
         </div>
       )}
       <span className="f-acts">
@@ -57,6 +62,23 @@ export function TopBar({ onList, listed = false, children }: Bar): ReactElement 
       </span>
     </header>
   );
+}
+
+/** Revision and date as the papers of the job carry them. */
+function onPapers(file: JobFile): string {
+  const { job } = typedFile(file) as { readonly job?: { readonly revision?: unknown; readonly date?: unknown } };
+  return `revision ${String(job?.revision)}, ${String(job?.date)}`;
+}
+
+/** Puts a text at the foot of every printed page, where style sheets alone reach. */
+function usePrintedFoot(text: string): void {
+  useEffect(() => {
+    const { style } = document.documentElement;
+    style.setProperty("--printed-foot", JSON.stringify(text));
+    return () => {
+      style.removeProperty("--printed-foot");
+    };
+  }, [text]);
 }
 
 function UnitsSwitch(): ReactElement {

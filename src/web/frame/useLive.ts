@@ -1,29 +1,28 @@
 import { useEffect } from "react";
-import { listen, server } from "../state/server.ts";
-import { useSession } from "../state/session.ts";
 import type { LiveEvent } from "../../job/api.ts";
+import { followLive, hearLive } from "../state/live.ts";
+import { server } from "../state/server.ts";
+import { useSession } from "../state/session.ts";
 
-/** Follows what others save while this window is open. */
+/** Follows what others save while this window is shown. */
 export function useLive(): void {
-  useEffect(() => listen((event) => void hear(event)), []);
+  useEffect(() => {
+    const stops = [hearLive((event) => void hear(event)), followLive()];
+    return () => {
+      for (const stop of stops) stop();
+    };
+  }, []);
 }
 
 async function hear(event: LiveEvent): Promise<void> {
   const { job, heardSave, rerun } = useSession.getState();
-  switch (event.kind) {
-    case "saved":
-      return heardSave(event.job, event.revision, event.who);
-    case "price book":
-      rerun();
-      return;
-    case "refresh": {
-      if (job === undefined) return;
-      try {
-        const { number, who } = await server.job(job.id);
-        await heardSave(job.id, number, who);
-      } catch {
-        // The server is away again; the next connection asks again.
-      }
-    }
+  if (event.kind !== "saved") rerun();
+  try {
+    if (event.kind === "saved") await heardSave(event.job, event.revision, event.who);
+    if (event.kind !== "refresh" || job === undefined) return;
+    const { number, who } = await server.job(job.id);
+    await heardSave(job.id, number, who);
+  } catch {
+    // The server is away again; the next connection asks again.
   }
 }

@@ -49,8 +49,8 @@ export function ImportFiles({ onImported }: { readonly onImported: () => void })
                 {says}
                 {issues.length === 0 ? null : (
                   <ul>
-                    {issues.map((issue) => (
-                      <li key={issue}>{issue}</li>
+                    {issues.map((issue, at) => (
+                      <li key={at}>{issue}</li>
                     ))}
                   </ul>
                 )}

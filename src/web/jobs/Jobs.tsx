@@ -1,7 +1,9 @@
 import { type ReactElement, useEffect } from "react";
-import { Button } from "react-aria-components";
+import { Button, Label, ProgressBar } from "react-aria-components";
 import type { JobRow } from "../../job/api.ts";
-import { downloads, listen, server } from "../state/server.ts";
+import { hearLive } from "../state/live.ts";
+import { useLeaving } from "../state/leaving.ts";
+import { downloads, server } from "../state/server.ts";
 import { useSession } from "../state/session.ts";
 import { ImportFiles } from "./ImportFiles.tsx";
 import { NewJob } from "./NewJob.tsx";
@@ -11,13 +13,29 @@ import { useAsked } from "./useAsked.ts";
 import "../controls/controls.css";
 import "./jobs.css";
 
-/** The list of jobs: open one, start a new one from another, import and export. Nothing is ever deleted. */
-export function Jobs({ onOpened }: { readonly onOpened?: () => void }): ReactElement {
+interface Shown {
+  /** Called when a job is on its way. */
+  readonly onOpened?: () => void;
+}
+
+/** The list of jobs, but for the time that one of them takes to open. */
+export function Jobs({ onOpened }: Shown): ReactElement {
+  const opening = useSession((session) => session.opening !== undefined);
+  if (!opening) return <JobList onOpened={onOpened} />;
+  return (
+    <ProgressBar isIndeterminate>
+      <Label className="quiet">Opening…</Label>
+    </ProgressBar>
+  );
+}
+
+/** Open a job, start a new one from another, import and export. Nothing is ever deleted. */
+function JobList({ onOpened }: { readonly onOpened: (() => void) | undefined }): ReactElement {
   const [asked, again] = useAsked(server.jobs);
-  const open = useSession((session) => session.open);
-  useEffect(() => listen(again), [again]);
+  const go = useLeaving((leaving) => leaving.go);
+  useEffect(() => hearLive(again), [again]);
   const goTo = (job: string): void => {
-    void open(job).then(onOpened);
+    if (go({ job })) onOpened?.();
   };
   if (asked.kind === "waiting") return <p role="status">Asking the server for the jobs.</p>;
   if (asked.kind === "problem") {

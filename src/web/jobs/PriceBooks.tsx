@@ -1,11 +1,13 @@
-import type { ReactElement } from "react";
+import { type ReactElement, useEffect } from "react";
+import { hearLive } from "../state/live.ts";
 import { server } from "../state/server.ts";
 import { whenText } from "./newJob.ts";
 import { useAsked } from "./useAsked.ts";
 
 /** The price books that jobs may name; an imported file with the same id becomes the next revision of its book. */
 export function PriceBooks(): ReactElement {
-  const [asked] = useAsked(server.priceBooks);
+  const [asked, again] = useAsked(server.priceBooks);
+  useEffect(() => hearLive(again), [again]);
   return (
     <section aria-label="Price books">
       <h2>Price books</h2>

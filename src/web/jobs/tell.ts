@@ -12,8 +12,10 @@ export function importedWords(imported: Imported): { readonly says: string; read
     }
     case "price book":
       return { says: `${imported.name} became revision ${imported.number} of the price book ${imported.book}.`, issues: [] };
-    case "nothing":
-      return { says: `${imported.name} was not taken.`, issues: imported.issues.map(issueText) };
+    case "nothing": {
+      const was = imported.format === "price book" ? "is a price book, and one with issues is not taken, for jobs are priced from it" : "was not taken";
+      return { says: `${imported.name} ${was}.`, issues: imported.issues.map(issueText) };
+    }
   }
 }
 

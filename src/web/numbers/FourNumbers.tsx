@@ -1,6 +1,7 @@
 import { type ReactElement, useState } from "react";
 import { Button } from "react-aria-components";
 import { TitledDialog } from "../controls/TitledDialog.tsx";
+import { WorkingButton } from "../findings/WorkingPanel.tsx";
 import { useSession } from "../state/session.ts";
 import { useSettings } from "../state/settings.ts";
 import { fourNumbers, type Number4 } from "./changes.ts";
@@ -32,12 +33,25 @@ export function FourNumbers(): ReactElement {
       {shown === undefined ? null : (
         <TitledDialog title={TITLES[shown.id]} isOpen onClose={() => setOpen(undefined)} wide>
           <p>
-            <span className="four-value figures">{shown.value}</span> <span className="quiet">{shown.note}</span>
+            <span className="four-value figures">
+              <Figure number={shown} />
+            </span>{" "}
+            <span className="quiet">{shown.note}</span>
           </p>
           <ListOf id={shown.id} onClose={() => setOpen(undefined)} />
         </TitledDialog>
       )}
     </section>
+  );
+}
+
+/** The figure over its list; price and day lead to their working, that of the mass lies open below it. */
+function Figure({ number: { id, value } }: { readonly number: Number4 }): ReactElement {
+  if (id !== "price" && id !== "day") return <>{value}</>;
+  return (
+    <WorkingButton of={{ kind: id === "price" ? "price" : "delivery day" }} title={id === "price" ? "the price" : "the delivery day"}>
+      {value}
+    </WorkingButton>
   );
 }
 

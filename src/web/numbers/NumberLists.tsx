@@ -1,4 +1,4 @@
-import type { ReactElement } from "react";
+import type { ReactElement, ReactNode } from "react";
 import { Button } from "react-aria-components";
 import { formatQuantity } from "../../units/format.ts";
 import { formatMoney } from "../../units/money.ts";
@@ -55,7 +55,11 @@ export function MassList(): ReactElement | null {
           <tr key={role}>
             <td>{role}</td>
             <td className="is-number figures">{count}</td>
-            <td className="is-number figures">{mass(sum)}</td>
+            <td className="is-number">
+              <WorkingButton of={{ kind: "mass of role", id: role }} title={`the mass of ${role}`}>
+                {mass(sum)}
+              </WorkingButton>
+            </td>
           </tr>
         ))}
       </Table>
@@ -76,26 +80,38 @@ export function MassList(): ReactElement | null {
   );
 }
 
+/** The groups of the quote as their headings. */
+const GROUPS: Readonly<Record<string, string>> = { box: "Box", material: "Material", labour: "Labour", article: "Articles", delivery: "Delivery" };
+
 /** The quote line by line, and the working of the whole. */
 export function PriceList(): ReactElement | null {
   const screen = useSession((session) => session.screen);
   if (screen === undefined) return null;
-  const { currency, priceCents } = screen.headline;
+  const { currency } = screen.headline;
   const money = (cents: number): string => formatMoney(cents, currency);
   return (
     <>
-      <p>
-        The price with all shares:{" "}
-        <WorkingButton of={{ kind: "price" }} title="the price">
-          {money(priceCents)}
-        </WorkingButton>
-      </p>
       {quoteGroups(screen.quote).map(({ group, amountCents, lines }) => (
-        <Table key={group} caption={`${group}: ${money(amountCents)}`} heads={["What", "Amount", "Cost"]}>
+        <Table
+          key={group}
+          caption={
+            <>
+              {GROUPS[group] ?? group}:{" "}
+              <WorkingButton of={{ kind: "quote group", id: group }} title={`the lines of ${group}`}>
+                {money(amountCents)}
+              </WorkingButton>
+            </>
+          }
+          heads={["What", "Amount", "Cost"]}
+        >
           {lines.map(({ id, what, count, per, amountCents: cents }) => (
             <tr key={id}>
               <td>{what}</td>
-              <td className="is-number figures">{`${Number(count.toPrecision(4))} ${per.replace("m2", "m²")}`}</td>
+              <td className="is-number">
+                <WorkingButton of={{ kind: "quote count", id }} title={`the amount of ${what}`}>
+                  {`${Number(count.toPrecision(4))} ${per.replace("m2", "m²")}`}
+                </WorkingButton>
+              </td>
               <td className="is-number">
                 <WorkingButton of={{ kind: "quote line", id }} title={what}>
                   {money(cents)}
@@ -118,8 +134,16 @@ export function DayList(): ReactElement {
         <tr key={id} className={critical ? "is-critical" : ""}>
           <td>{what}</td>
           <td>{crew ?? kind}</td>
-          <td className="figures is-when">{momentText(start)}</td>
-          <td className="figures is-when">{momentText(finish)}</td>
+          <td className="is-when">
+            <WorkingButton of={{ kind: "plan item", id }} title={`the start of ${what}`}>
+              {momentText(start)}
+            </WorkingButton>
+          </td>
+          <td className="is-when">
+            <WorkingButton of={{ kind: "plan item", id }} title={`the finish of ${what}`}>
+              {momentText(finish)}
+            </WorkingButton>
+          </td>
           <td>{critical ? "moves delivery" : "has slack"}</td>
         </tr>
       ))}
@@ -127,8 +151,11 @@ export function DayList(): ReactElement {
   );
 }
 
+/** Heads of columns that hold numbers. */
+const NUMBERS: readonly string[] = ["Count", "Mass", "Amount", "Cost"];
+
 interface Tabled {
-  readonly caption: string;
+  readonly caption: ReactNode;
   readonly heads: readonly string[];
   readonly children: ReactElement | readonly ReactElement[];
 }
@@ -141,7 +168,7 @@ function Table({ caption, heads, children }: Tabled): ReactElement {
         <thead>
           <tr>
             {heads.map((head) => (
-              <th key={head} scope="col">
+              <th key={head} scope="col" className={NUMBERS.includes(head) ? "is-number" : ""}>
                 {head}
               </th>
             ))}

@@ -1,8 +1,8 @@
 import type { z } from "zod";
 import {
-  addressOf, ANSWERS, apiError, changedSince, liveEvent, ROUTES,
-  type ApiError, type ChangedSince, type Imported, type ImportRequest, type JobRevision, type JobRevisionHead, type JobRow, type LiveEvent,
-  type NewJobRequest, type PackState, type PriceBookRevision, type PriceBookRow, type SavePriceBookRequest, type SaveRequest,
+  addressOf, ANSWERS, apiError, ROUTES,
+  type ApiError, type Imported, type ImportRequest, type JobRevision, type JobRevisionHead, type JobRow, type NewJobRequest, type PackState,
+  type PriceBookRevision, type PriceBookRow, type Saved, type SaveRequest,
 } from "../../job/api.ts";
 
 /** The server answered with an error of its own; `told` says which. */
@@ -15,8 +15,6 @@ export class ServerError extends Error {
   }
 }
 
-export type Saved = { readonly ok: true; readonly revision: JobRevision } | { readonly ok: false; readonly since: ChangedSince["facts"] };
-
 /** The server's questions. Each rejects with ServerError, or with what fetch throws where the server cannot be reached. */
 export const server = {
   jobs: async (): Promise<readonly JobRow[]> => (await ask(ANSWERS.jobs, ROUTES.jobs)).jobs,
@@ -25,18 +23,11 @@ export const server = {
     (await ask(ANSWERS.revisions, addressOf(ROUTES.revisions, { job }))).revisions,
   revision: (job: string, number: number): Promise<JobRevision> => ask(ANSWERS.revision, addressOf(ROUTES.revision, { job, number })),
   newJob: (body: NewJobRequest): Promise<JobRevision> => ask(ANSWERS.revision, ROUTES.jobs, post(body)),
-  save: async (job: string, body: SaveRequest): Promise<Saved> => {
-    const response = await fetch(addressOf(ROUTES.revisions, { job }), post(body));
-    const json: unknown = await response.json();
-    if (response.ok) return { ok: true, revision: ANSWERS.revision.parse(json) };
-    const since = changedSince.safeParse(json);
-    if (since.success) return { ok: false, since: since.data.facts };
-    throw new ServerError(apiError.parse(json));
-  },
+  /** Saves, or answers who saved first. */
+  save: (job: string, body: SaveRequest): Promise<Saved> => ask(ANSWERS.saved, addressOf(ROUTES.revisions, { job }), post(body)),
   importFiles: async (body: ImportRequest): Promise<readonly Imported[]> => (await ask(ANSWERS.import, ROUTES.import, post(body))).imported,
   priceBooks: async (): Promise<readonly PriceBookRow[]> => (await ask(ANSWERS.priceBooks, ROUTES.priceBooks)).books,
   priceBook: (book: string): Promise<PriceBookRevision> => ask(ANSWERS.priceBook, addressOf(ROUTES.priceBook, { book })),
-  savePriceBook: (body: SavePriceBookRequest): Promise<PriceBookRevision> => ask(ANSWERS.priceBook, ROUTES.priceBooks, post(body)),
   makePack: (job: string, number: number): Promise<PackState> =>
     ask(ANSWERS.pack, addressOf(ROUTES.makePack, { job, number }), { method: "POST" }),
   pack: (pack: string): Promise<PackState> => ask(ANSWERS.pack, addressOf(ROUTES.pack, { pack })),
@@ -48,24 +39,6 @@ export const downloads = {
   jobFile: (job: string): string => addressOf(ROUTES.file, { job }),
   pack: (pack: string): string => addressOf(ROUTES.packFile, { pack }),
 };
-
-/**
- * Hears of saves by others. A `refresh` comes after every new connection: something may have been missed. Returns what
- * stops it.
- */
-export function listen(hear: (event: LiveEvent) => void): () => void {
-  const source = new EventSource(ROUTES.live);
-  let before = false;
-  source.onopen = () => {
-    if (before) hear({ kind: "refresh" });
-    before = true;
-  };
-  source.onmessage = ({ data }: MessageEvent<string>) => {
-    const event = liveEvent.safeParse(JSON.parse(data));
-    if (event.success) hear(event.data);
-  };
-  return () => source.close();
-}
 
 async function ask<T>(answer: z.ZodType<T>, address: string, init: RequestInit = {}): Promise<T> {
   const response = await fetch(address, init);

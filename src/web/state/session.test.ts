@@ -20,15 +20,19 @@ function serverWith(first: string): { readonly revisions: JobRevision[] } {
   const answer = (status: number, body: unknown): Response => new Response(JSON.stringify(body), { status });
   vi.stubGlobal("fetch", (address: string, init: RequestInit = {}): Promise<Response> => {
     const latest = revisions.at(-1) as JobRevision;
-    if (init.method !== "POST") return Promise.resolve(address === "/api/jobs/J1" ? answer(200, latest) : answer(404, { code: "not_found", path: "", facts: {} }));
+    if (init.method !== "POST") {
+      const numbered = /^\/api\/jobs\/J1\/revisions\/(\d+)$/.exec(address)?.[1];
+      const found = address === "/api/jobs/J1" ? latest : revisions[Number(numbered) - 1];
+      return Promise.resolve(found === undefined ? answer(404, { code: "not_found", path: "", facts: {} }) : answer(200, found));
+    }
     const { base, file } = JSON.parse(init.body as string) as { readonly base: number; readonly file: string };
     if (base === latest.number) {
       revisions.push(revision(base + 1, file));
-      return Promise.resolve(answer(201, revisions.at(-1)));
+      return Promise.resolve(answer(201, { saved: true, revision: revisions.at(-1) }));
     }
     const was = contentOf((revisions[base - 1] as JobRevision).file);
     const { theirs, conflicts } = compareFiles(was, contentOf(file), contentOf(latest.file));
-    return Promise.resolve(answer(409, { code: "changed_since", path: "base", facts: { latest, changes: theirs, conflicts } }));
+    return Promise.resolve(answer(200, { saved: false, latest, changes: theirs, conflicts }));
   });
   return { revisions };
 }
@@ -134,5 +138,103 @@ describe("the open job", () => {
     await useSession.getState().heardSave("J1", 3, "Kim");
     expect(useSession.getState()).toMatchObject({ base: 2, newer: { number: 3, who: "Kim" } });
     expect(along()).toBe("1 m");
+  });
+
+  it.each([
+    ["the slower one", ["J1", "J2"], ["J2", "J1"]],
+    ["one that fails late", ["J0", "J2"], ["J2", "J0"]],
+    ["an earlier question for itself", ["J0", "J2", "J2"], ["J2", "J0", "J2"]],
+  ])("is the later of jobs opened in quick succession, whatever comes of %s", async (_, opened, answered) => {
+    const asked: { readonly job: string; readonly answer: () => void }[] = [];
+    vi.stubGlobal("fetch", (address: string) => {
+      const job = address.slice("/api/jobs/".length);
+      if (address.startsWith("/api/price-books")) return new Promise(() => undefined);
+      const body = job === "J0" ? { code: "not_found", path: "", facts: {} } : { ...revision(1, demo.text), job };
+      return new Promise((resolve) => {
+        asked.push({ job, answer: () => resolve(new Response(JSON.stringify(body), { status: job === "J0" ? 404 : 200 })) });
+      });
+    });
+    const opening = opened.map((job) => useSession.getState().open(job));
+    expect(useSession.getState()).toMatchObject({ opening: "J2", job: undefined });
+    for (const job of answered) {
+      const at = asked.findIndex((one) => one.job === job);
+      asked.splice(at, 1)[0]?.answer();
+      await new Promise((resolve) => setTimeout(resolve));
+    }
+    await Promise.all(opening);
+    expect(useSession.getState()).toMatchObject({ opening: undefined, job: { id: "J2" }, failed: undefined });
+  });
+
+  it("stays closed when it is closed before it came, and takes nothing of a save of the job before it", async () => {
+    serverWith(demo.text);
+    const opening = useSession.getState().open("J1");
+    useSession.getState().close();
+    await opening;
+    expect(useSession.getState().job).toBeUndefined();
+    await useSession.getState().open("J1");
+    moveFirst("1 m");
+    const saving = useSession.getState().save("why");
+    await useSession.getState().open("J9");
+    await saving;
+    expect(useSession.getState()).toMatchObject({ job: undefined, base: 0, saving: false });
+  });
+});
+
+const BROKEN = demo.text.slice(0, 400);
+
+describe("a job whose text is no job file", () => {
+  beforeEach(() => useSettings.getState().setWho("Pat"));
+  afterEach(() => {
+    useSession.getState().close();
+    vi.unstubAllGlobals();
+  });
+
+  it.each([
+    ["[]", { code: "type", path: "", line: 1 }],
+    ["", { code: "json", line: 1, column: 1 }],
+    [BROKEN, { code: "json", line: BROKEN.split("\n").length }],
+    ['{ "format": "cornerpost-job",\n "units": "metric",\n "units": "imperial" }', { code: "repeated field", path: "units", line: 3 }],
+  ])("is kept as typed, with what is wrong, and is neither edited nor saved: %j", async (text, issue) => {
+    const { revisions } = serverWith(text);
+    await useSession.getState().open("J1");
+    expect(useSession.getState()).toMatchObject({ base: 1, unread: { text }, screen: undefined });
+    expect(useSession.getState().unread?.issues).toContainEqual(expect.objectContaining(issue));
+    await useSession.getState().save("an empty file over it");
+    expect(revisions.map(({ file }) => file)).toEqual([text]);
+  });
+
+  it("opens all the same where only a byte order mark stands before it", async () => {
+    serverWith(`\uFEFF${demo.text}`);
+    await useSession.getState().open("J1");
+    expect(useSession.getState()).toMatchObject({ unread: undefined, file: demo.file });
+  });
+
+  it("goes back to an earlier revision as the next one, and keeps what could not be read", async () => {
+    const { revisions } = serverWith(demo.text);
+    revisions.push(revision(2, BROKEN));
+    await useSession.getState().open("J1");
+    useSettings.getState().setWho(" ");
+    await useSession.getState().goBack(1);
+    expect(useSession.getState().saveProblem).toBeDefined();
+    useSettings.getState().setWho("Pat");
+    await useSession.getState().goBack(1);
+    expect(revisions.map(({ file }) => file)).toEqual([demo.text, BROKEN, demo.text]);
+    expect(useSession.getState()).toMatchObject({ base: 3, unread: undefined, file: demo.file, saving: false });
+  });
+
+  it("gives way to what someone else saved meanwhile, whether heard of or met while going back", async () => {
+    const { revisions } = serverWith(demo.text);
+    revisions.push(revision(2, BROKEN));
+    await useSession.getState().open("J1");
+    revisions.push(revision(3, demo.text));
+    await useSession.getState().goBack(1);
+    expect(revisions).toHaveLength(3);
+    expect(useSession.getState()).toMatchObject({ base: 3, unread: undefined });
+    revisions.push(revision(4, "[]"));
+    await useSession.getState().heardSave("J1", 4, "Kim");
+    expect(useSession.getState()).toMatchObject({ base: 4, unread: { text: "[]" } });
+    revisions.push(revision(5, demo.text));
+    await useSession.getState().heardSave("J1", 5, "Kim");
+    expect(useSession.getState()).toMatchObject({ base: 5, unread: undefined, file: demo.file });
   });
 });

@@ -1,20 +1,22 @@
 import { create as produce } from "mutative";
 import { create } from "zustand";
-import type { JobRevision } from "../../job/api.ts";
-import { isObject, type JobFile, type JsonValue } from "../../job/file.ts";
-import type { JobIssue } from "../../job/issue.ts";
+import type { JobRevision, Saved } from "../../job/api.ts";
+import { isObject, type JobFile } from "../../job/file.ts";
+import { issueText, type JobIssue } from "../../job/issue.ts";
 import { contentOf, mergeFiles, type Change, type Choices, type Conflict } from "../../job/merge.ts";
 import { writeJob } from "../../job/write.ts";
 import type { Headline, Screen } from "../../river/screen.ts";
+import { problemWords } from "../jobs/tell.ts";
 import type { RunAnswer } from "../worker/answers.ts";
+import { answerFor, forgetBooks } from "./answer.ts";
 import {
   changed, gestureBegun, gestureCancelled, gestureEnded, redone, startHistory, undone, type History,
 } from "./history.ts";
-import { runFile } from "./river.ts";
+import { jobInPath } from "./jobAddress.ts";
 import type { Selection } from "./selection.ts";
-import { server, ServerError } from "./server.ts";
+import { server } from "./server.ts";
 import { useSettings } from "./settings.ts";
-import { typedFile, type JobFileDraft } from "./typedFile.ts";
+import { fileIn, typedFile, unreadText, type JobFileDraft, type UnreadText } from "./typedFile.ts";
 
 export type { Selection } from "./selection.ts";
 export type { JobFileDraft } from "./typedFile.ts";
@@ -32,6 +34,8 @@ export interface SaveConflict {
 export type Resolution = { readonly how: "take" } | { readonly how: "keep" } | { readonly how: "merge"; readonly choices: Choices };
 
 interface SessionData {
+  /** The job that is being fetched. */
+  readonly opening: string | undefined;
   readonly job: { readonly id: string; readonly title: string } | undefined;
   /** Number of the revision that the file is based on. */
   readonly base: number;
@@ -39,6 +43,8 @@ interface SessionData {
   readonly file: JobFile;
   /** The file of the base revision. */
   readonly saved: JobFile;
+  /** Where the base revision is no job file: there is nothing to edit or to save then. */
+  readonly unread: UnreadText | undefined;
   /** The last answer; kept while a newer run is under way and while the file cannot be read. */
   readonly screen: Screen | undefined;
   readonly stale: boolean;
@@ -59,6 +65,7 @@ interface SessionData {
 }
 
 export interface Session extends SessionData {
+  /** Of two jobs opened in quick succession, the later is the one that opens. */
   readonly open: (jobId: string) => Promise<void>;
   readonly close: () => void;
   readonly edit: (label: string, recipe: (draft: JobFileDraft) => void) => void;
@@ -71,6 +78,8 @@ export interface Session extends SessionData {
   readonly light: (ids: readonly string[]) => void;
   readonly save: (why: string) => Promise<void>;
   readonly resolve: (resolution: Resolution) => Promise<void>;
+  /** Saves the text of an earlier revision, as it was typed, as the next one. */
+  readonly goBack: (number: number) => Promise<void>;
   /** Someone saved this job: taken at once where nothing is changed here, told otherwise. */
   readonly heardSave: (job: string, number: number, who: string) => Promise<void>;
   /** Runs again, as after a change of the price book. */
@@ -80,10 +89,12 @@ export interface Session extends SessionData {
 const EMPTY: JobFile = {};
 
 const CLOSED: SessionData = {
+  opening: undefined,
   job: undefined,
   base: 0,
   file: EMPTY,
   saved: EMPTY,
+  unread: undefined,
   screen: undefined,
   stale: false,
   issues: [],
@@ -102,6 +113,8 @@ const CLOSED: SessionData = {
 
 /** The open job and what is done to it. */
 export const useSession = create<Session>()((set, get) => {
+  /** Numbers of the last job opened, run asked for, and run shown: answers may come in another order than their questions. */
+  const order = { opened: 0, asked: 0, shown: 0 };
   const move = (history: History<JobFile>): void => {
     const ran = get().file;
     set({ history, file: history.now, canUndo: history.past.length > 0, canRedo: history.future.length > 0 });
@@ -113,17 +126,22 @@ export const useSession = create<Session>()((set, get) => {
   };
   const runNow = async (): Promise<void> => {
     const { file, job } = get();
+    const number = (order.asked += 1);
     const answer = await answerFor(file);
-    if (answer === undefined || job?.id !== get().job?.id) return;
+    if (answer === undefined || job?.id !== get().job?.id || number < order.shown) return;
+    order.shown = number;
     const current = Object.is(file, get().file);
     set({ ...shown(answer, get().screen), stale: !current });
     if (answer.kind === "screen" && Object.is(file, get().saved)) set({ savedHeadline: answer.screen.headline });
   };
   /** Starts from a revision as it is on the server. */
   const begin = ({ job, number, title, file: text }: JobRevision): void => {
-    const content = contentOf(text);
-    const file = isObject(content) ? content : EMPTY;
-    const again = get().job?.id === job;
+    const file = fileIn(text);
+    if (file === undefined) {
+      set({ ...CLOSED, job: { id: job, title: title ?? job }, base: number, unread: unreadText(text) });
+      return;
+    }
+    const again = get().job?.id === job && get().unread === undefined;
     set({
       ...(again ? {} : CLOSED),
       job: { id: job, title: title ?? job },
@@ -139,42 +157,60 @@ export const useSession = create<Session>()((set, get) => {
     });
     run();
   };
-  /** Saves a file on a base and stays in step with what was saved. */
-  const put = async (file: JobFile, base: number, why: string): Promise<void> => {
+  /** Sends a text to be saved on a base. Undefined where it did not come to that, or another job is open by now. */
+  const send = async (text: () => Promise<string>, base: number, why: string): Promise<Saved | undefined> => {
     const { job } = get();
     const { who } = useSettings.getState();
-    if (job === undefined) return;
-    if (who === "") {
+    if (job === undefined) return undefined;
+    if (who.trim() === "") {
       set({ saveProblem: "Say who saves first." });
-      return;
+      return undefined;
     }
     set({ saving: true, saveProblem: undefined });
-    try {
-      const answer = await server.save(job.id, { base, file: writeJob(file), who, why });
-      if (!answer.ok) {
-        set({ saving: false, conflict: { ...answer.since, why } });
-        return;
-      }
+    const done = await text()
+      .then((file) => server.save(job.id, { base, file, who, why }))
+      .catch((error: unknown) => ({ problem: problemWords(error) }));
+    if (!Object.is(job, get().job)) return undefined;
+    set({ saving: false });
+    if (!("problem" in done)) return done;
+    set({ saveProblem: done.problem });
+    return undefined;
+  };
+  /** Saves a file on a base and stays in step with what was saved. */
+  const put = async (file: JobFile, base: number, why: string): Promise<void> => {
+    const { job, unread } = get();
+    if (job === undefined || unread !== undefined) return;
+    const answer = await send(() => Promise.resolve(writeJob(file)), base, why);
+    if (answer?.saved === false) {
+      const { latest, changes, conflicts } = answer;
+      set({ conflict: { latest, changes, conflicts, why } });
+    }
+    if (answer?.saved === true) {
       const { revision } = answer;
-      set({ saving: false, base: revision.number, saved: file, job: { id: job.id, title: revision.title ?? job.id }, conflict: undefined, newer: undefined });
+      set({ base: revision.number, saved: file, job: { id: job.id, title: revision.title ?? job.id }, conflict: undefined, newer: undefined });
       const { screen, stale, issues, failed } = get();
       const told = screen !== undefined && !stale && issues.length === 0 && failed === undefined && Object.is(file, get().file);
       if (told) set({ savedHeadline: screen.headline });
-    } catch (error) {
-      set({ saving: false, saveProblem: whyNot(error) });
     }
   };
   return {
     ...CLOSED,
+    // A window whose address names a job is opening it from the first moment.
+    opening: typeof location === "undefined" ? undefined : jobInPath(location.pathname),
     open: async (jobId) => {
-      set({ ...CLOSED });
+      const number = (order.opened += 1);
+      set({ ...CLOSED, opening: jobId });
       try {
-        begin(await server.job(jobId));
+        const revision = await server.job(jobId);
+        if (number === order.opened) begin(revision);
       } catch (error) {
-        set({ failed: `The job could not be opened: ${whyNot(error)}` });
+        if (number === order.opened) set({ opening: undefined, failed: `The job could not be opened. ${problemWords(error)}` });
       }
     },
-    close: () => set({ ...CLOSED }),
+    close: () => {
+      order.opened += 1;
+      set({ ...CLOSED });
+    },
     edit: (label, recipe) => {
       const { history } = get();
       move(changed(history, label, produce(typedFile(history.now) as JobFileDraft, recipe) as unknown as JobFile));
@@ -200,11 +236,16 @@ export const useSession = create<Session>()((set, get) => {
       }
       if (resolution.how === "keep") return put(file, latest.number, why);
       const merged = mergeFiles(saved, file, contentOf(latest.file), resolution.choices);
-      if (!merged.ok || !isObject(merged.file)) {
+      if (!merged.ok) {
         set({ saveProblem: "Choose a side for every place in conflict." });
         return;
       }
       const { file: both } = merged;
+      // Their text is no job file, and was chosen as a whole.
+      if (!isObject(both)) {
+        begin(latest);
+        return;
+      }
       move(changed(get().history, "Merge with the latest revision", both));
       await put(both, latest.number, why);
     },
@@ -215,28 +256,22 @@ export const useSession = create<Session>()((set, get) => {
         return;
       }
       const latest = await server.job(job);
-      if (get().job?.id === job && Object.is(get().file, get().saved)) begin(latest);
+      const { base, file, saved, saving } = get();
+      if (get().job?.id === job && latest.number > base && Object.is(file, saved) && !saving) begin(latest);
+    },
+    goBack: async (number) => {
+      const { job, base } = get();
+      if (job === undefined) return;
+      const answer = await send(async () => (await server.revision(job.id, number)).file, base, `Back to revision ${number}`);
+      if (answer !== undefined) begin(answer.saved ? answer.revision : answer.latest);
     },
     rerun: () => {
-      if (get().job !== undefined) run();
+      forgetBooks();
+      const { job, unread } = get();
+      if (job !== undefined && unread === undefined) run();
     },
   };
 });
-
-async function answerFor(file: JobFile): Promise<RunAnswer | undefined> {
-  try {
-    return await runFile(file, await bookOf(file));
-  } catch (error) {
-    return { kind: "failed", message: whyNot(error) };
-  }
-}
-
-/** The raw price book that the file names; the worker says what is wrong with a file that names none. */
-async function bookOf(file: JobFile): Promise<JsonValue> {
-  const { prices } = typedFile(file) as { readonly prices?: { readonly book?: unknown } };
-  if (typeof prices?.book !== "string") return null;
-  return contentOf((await server.priceBook(prices.book)).file);
-}
 
 function shown(answer: RunAnswer, before: Screen | undefined): Pick<SessionData, "screen" | "issues" | "failed"> {
   switch (answer.kind) {
@@ -245,13 +280,8 @@ function shown(answer: RunAnswer, before: Screen | undefined): Pick<SessionData,
     case "issues":
       return { screen: before, issues: answer.issues, failed: undefined };
     case "book issues":
-      return { screen: before, issues: [], failed: "The price book has issues; open it under Jobs to see them." };
+      return { screen: before, issues: [], failed: `The price book cannot be read: ${answer.issues.map(issueText).join(" ")}` };
     case "failed":
       return { screen: before, issues: [], failed: answer.message };
   }
-}
-
-function whyNot(error: unknown): string {
-  if (error instanceof ServerError) return error.message;
-  return error instanceof Error ? error.message : String(error);
 }

@@ -1,20 +1,25 @@
 import type { ReactElement } from "react";
 import { Button } from "react-aria-components";
 import type { Screen } from "../../river/screen.ts";
+import type { System } from "../../units/format.ts";
+import { shownLength } from "../state/lengthText.ts";
 import { useSession } from "../state/session.ts";
+import { useSettings } from "../state/settings.ts";
 import type { Selection } from "../state/selection.ts";
 import { typedFile, type ItemDraft, type JobFileDraft, type OpeningDraft, type TypedFile } from "../state/typedFile.ts";
 import { LengthField } from "./LengthField.tsx";
-import { takeAway } from "./thingEdits.ts";
+import { removalOf, takeAway, takeSize } from "./thingEdits.ts";
 import { thingsOf, type Thing } from "./things.ts";
 import { duplicateBeside } from "./useConductor.ts";
 
 /** The picked thing's place and size as typed values, and what can be done with it. */
 export function PickedBar({ screen }: { readonly screen: Screen }): ReactElement {
-  const { file, selection, edit, select } = useSession();
+  const { file, selection, edit } = useSession();
+  const system = useSettings((settings) => settings.system);
   const thing = thingsOf(file, screen).find(({ kind, id }) => kind === selection?.kind && id === selection.id);
   if (thing === undefined) return <p className="u-picked u-hint">{hintFor(selection, screen)}</p>;
   const surface = screen.build.surfaces.find(({ id }) => id === thing.surface);
+  const fixed = sizeFromArticle(typedFile(file), thing, system);
   return (
     <div className="u-picked" role="group" aria-label={`${thing.id}, ${thing.what}`}>
       <p className="u-picked-name">
@@ -23,24 +28,32 @@ export function PickedBar({ screen }: { readonly screen: Screen }): ReactElement
       {fieldsOf(typedFile(file), thing).map(({ label, text, write }) => (
         <LengthField key={`${thing.id} ${label}`} label={label} text={text} onChange={(typed) => edit(`${label} of ${thing.id}`, (draft) => write(draft, typed))} />
       ))}
+      {fixed === undefined ? null : <p className="u-picked-why">{fixed}</p>}
       <span className="u-picked-acts">
+        {fixed === undefined ? null : (
+          <Button className="button" onPress={() => edit(`Type a size for ${thing.id}`, (draft) => takeSize(draft, thing))}>
+            Type a size
+          </Button>
+        )}
         {thing.kind !== "partition" && surface !== undefined && (
           <Button className="button" onPress={() => duplicateBeside(thing, surface)}>
             Duplicate
           </Button>
         )}
-        <Button
-          className="button"
-          onPress={() => {
-            edit(`Remove ${thing.id}`, (draft) => takeAway(draft, thing.kind, thing.id));
-            select(undefined);
-          }}
-        >
-          Remove
+        <Button className="button" onPress={() => takeAway(thing.kind, thing.id)}>
+          {removalOf(thing.kind, thing.id)}
         </Button>
       </span>
     </div>
   );
+}
+
+/** Why an opening has no grips: its article says the size. Undefined where the file does. */
+function sizeFromArticle(file: TypedFile, { kind, id, rect }: Thing, system: System): string | undefined {
+  const opening = kind === "opening" ? file.openings?.find((one) => one.id === id) : undefined;
+  if (opening?.article === undefined || opening.size !== undefined) return undefined;
+  const size = `${shownLength(rect.u1 - rect.u0, system)} by ${shownLength(rect.v1 - rect.v0, system)}`;
+  return `The article says the size, ${size}: choose another article, or type a size.`;
 }
 
 function hintFor(selection: Selection | undefined, screen: Screen): string {

@@ -66,6 +66,7 @@ export function Sheet({ screen, placements, view, size, onPan, onZoom, onFit, re
       className={`u-sheet${guides === undefined ? "" : " is-moving"}${stale ? " is-stale" : ""}`}
       width={size.width}
       height={size.height}
+      viewBox={`0 0 ${String(size.width)} ${String(size.height)}`}
       role="group"
       aria-label="Unfolded box, every face seen from inside"
       onPointerDown={onPointerDown}

@@ -1,4 +1,5 @@
-import { useCallback, useLayoutEffect, useMemo, useRef, useState, type ReactElement } from "react";
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState, type ReactElement } from "react";
+import { flushSync } from "react-dom";
 import { Button } from "react-aria-components";
 import type { Screen, Vec2 } from "../../river/screen.ts";
 import { useSession } from "../state/session.ts";
@@ -105,6 +106,7 @@ function useView(faces: readonly Placement[], size: Size): Looking {
     own.current = false;
     setView(fitted({ x0, x1, y0, y1 }, size));
   }, [x0, x1, y0, y1, size]);
+  const aside = useRef<View>(undefined);
   const outer = `${String(x1 - x0)} ${String(y1 - y0)}`;
   const before = useRef(outer);
   useLayoutEffect(() => {
@@ -112,6 +114,26 @@ function useView(faces: readonly Placement[], size: Size): Looking {
     before.current = outer;
     if (!own.current) fit();
   }, [fit, outer]);
+  // Paper shows the whole box, whatever part of it is looked at.
+  useEffect(() => {
+    const whole = (): void => {
+      if (!own.current) return;
+      aside.current = view;
+      flushSync(fit);
+    };
+    const back = (): void => {
+      if (aside.current === undefined) return;
+      own.current = true;
+      setView(aside.current);
+      aside.current = undefined;
+    };
+    addEventListener("beforeprint", whole);
+    addEventListener("afterprint", back);
+    return () => {
+      removeEventListener("beforeprint", whole);
+      removeEventListener("afterprint", back);
+    };
+  }, [fit, view]);
   const move = useCallback((next: (now: View) => View) => {
     own.current = true;
     setView(next);

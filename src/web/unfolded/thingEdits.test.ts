@@ -2,9 +2,11 @@ import { describe, expect, it } from "vitest";
 import { DEMO_JOBS } from "../../../test/demoJobs.ts";
 import { readJobValue } from "../../job/read.ts";
 import type { JobFile } from "../../job/file.ts";
+import type { Draft } from "../box/edits.ts";
+import { removeThing } from "../box/things.ts";
 import { makeScreenRiver, type Rect, type Screen } from "../../river/screen.ts";
 import { typedFile, type JobFileDraft } from "../state/typedFile.ts";
-import { copyThing, placeThing, surfaceOfThing, takeAway } from "./thingEdits.ts";
+import { copyThing, placeThing, surfaceOfThing, takeSize } from "./thingEdits.ts";
 import { thingsOf, type Thing } from "./things.ts";
 
 const CASES = DEMO_JOBS.map(({ name, file, job, book }) => ({ name, file, screen: makeScreenRiver().run(job, book) }));
@@ -64,8 +66,21 @@ describe.each(CASES)("things of $name", ({ file, screen }) => {
       if (kind === "partition") continue;
       expect(readJobValue(copied).ok).toBe(true);
       const gone = structuredClone(file) as unknown as JobFileDraft;
-      takeAway(gone, kind, id);
+      removeThing(gone as unknown as Draft, kind === "item" ? "items" : "openings", id);
       expect(readJobValue(gone).ok).toBe(true);
+    }
+  });
+
+  it("are not pulled where their article says the size, and are once it is typed", () => {
+    const ofArticle = typedFile(file).openings?.filter(({ article, size }) => article !== undefined && size === undefined).map(({ id }) => id) ?? [];
+    for (const { id, kind, pulls } of things) if (kind === "opening") expect(pulls.u, id).toBe(!ofArticle.includes(id));
+    for (const thing of things.filter(({ id }) => ofArticle.includes(id))) {
+      const draft = structuredClone(file) as unknown as JobFileDraft;
+      takeSize(draft, thing);
+      expect(readJobValue(draft).ok).toBe(true);
+      const after = thingsOf(draft as unknown as JobFile, screen).find(({ id }) => id === thing.id);
+      expect(after?.pulls).toEqual({ u: true, v: true });
+      expect(Math.abs((after?.rect.u1 as number) - thing.rect.u1)).toBeLessThan(1e-3);
     }
   });
 });

@@ -1,9 +1,10 @@
 import type { Screen, Surface } from "../../river/screen.ts";
 import type { Rect } from "../../river/screen.ts";
 import type { System } from "../../units/format.ts";
-import { duplicateThing, openingsIn, removeThing } from "../box/things.ts";
+import { duplicateThing, removalWords, removeThing } from "../box/things.ts";
 import type { Draft } from "../box/edits.ts";
 import { lengthText } from "../state/lengthText.ts";
+import { useSession } from "../state/session.ts";
 import { typedFile, type JobFileDraft } from "../state/typedFile.ts";
 import type { JobFile } from "../../job/file.ts";
 import { lengthAt, type Thing, type ThingKind } from "./things.ts";
@@ -81,11 +82,23 @@ const FIELDS = {
   z: { place: "up", size: "height" },
 } as const;
 
-/** Takes a thing away; with a partition go the openings in it and the room on its door-end side. */
-export function takeAway(draft: JobFileDraft, kind: ThingKind, id: string): void {
-  const raw = draft as unknown as Draft;
-  if (kind === "partition") for (const one of openingsIn(raw, id)) removeThing(raw, "openings", one);
-  removeThing(raw, LISTS[kind], id);
+/** Gives an opening whose article says the size that size as its own, to be changed from there. */
+export function takeSize(draft: JobFileDraft, { id, rect }: Thing): void {
+  const opening = draft.openings?.find((one) => one.id === id);
+  if (opening === undefined) return;
+  opening.size = { width: lengthText(rect.u1 - rect.u0, draft.units), height: lengthText(rect.v1 - rect.v0, draft.units) };
+}
+
+/** Takes a thing away with all that goes with it, as one step that says so. */
+export function takeAway(kind: ThingKind, id: string): void {
+  const { edit, select } = useSession.getState();
+  edit(removalOf(kind, id), (draft) => removeThing(draft as unknown as Draft, LISTS[kind], id));
+  select(undefined);
+}
+
+/** What taking a thing of the open job away does, in words. */
+export function removalOf(kind: ThingKind, id: string): string {
+  return removalWords(useSession.getState().file, LISTS[kind], id);
 }
 
 /** Copies an opening or item under a new id and gives the id; partitions are added where rooms are named. */

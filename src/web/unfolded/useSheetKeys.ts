@@ -94,8 +94,7 @@ export function useSheetKeys({ screen, placements, things, size, onPan, onZoom, 
       else if (event.key === "Delete" || event.key === "Backspace") {
         const found = picked(event.target);
         if (found === undefined) return;
-        session.edit(`Remove ${found.thing.id}`, (draft) => takeAway(draft, found.thing.kind, found.thing.id));
-        session.select(undefined);
+        takeAway(found.thing.kind, found.thing.id);
       } else if (command && event.key.toLowerCase() === "d") {
         const found = picked(event.target);
         if (found !== undefined) duplicateBeside(found.thing, found.placement.surface);

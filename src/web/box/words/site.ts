@@ -35,7 +35,7 @@ export const SITE_WORDS: WordsTable = {
   "box.tare": { name: "Tare", says: "from the plate of the box in hand", why: "the catalogue's figure" },
   "box.greatestGross": { name: "Greatest gross mass", says: "from the plate of the box in hand", why: "the catalogue's figure" },
   prices: { name: "Prices", says: "the price book, and rates in place of its own" },
-  "prices.book": { name: "Price book", says: "id of the book" },
+  "prices.book": { name: "Price book", says: "one of those that are kept; more are added under Jobs" },
   "prices.overhead": { name: "Overhead", says: "share of direct cost", why: "the book's own" },
   "prices.contingency": { name: "Contingency", says: "share of direct cost", why: "the book's own" },
   "prices.margin": { name: "Margin", says: "share of the price", why: "the book's own" },

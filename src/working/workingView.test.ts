@@ -1,11 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { DEMO_JOBS } from "../../../test/demoJobs.ts";
-import { makeScreenRiver } from "../../river/screen.ts";
 import { workingView } from "./workingView.ts";
 
 const style = { system: "metric" } as const;
 
-describe("a working on the screen", () => {
+describe("a working set out for reading", () => {
   it("shows symbol, formula, numbers put in, value and source, by hand", () => {
     const view = workingView(
       {
@@ -38,28 +36,5 @@ describe("a working on the screen", () => {
     expect(view.given[0]).toMatchObject({ symbol: "d", value: "0.05 m (50 mm)", source: "job, foam" });
     expect(view.results).toEqual([{ symbol: "R", means: "resistance of the foam", value: "2 m²·K/W" }]);
     expect(view.compared).toEqual([{ text: "R ≥ R_min: 2 m²·K/W ≥ 2.5 m²·K/W: does not hold, by 0.5 m²·K/W", holds: false }]);
-  });
-
-  it("sets out every working of every demo job with a source in each row", () => {
-    for (const { job, book } of DEMO_JOBS) {
-      const river = makeScreenRiver();
-      const { findings } = river.run(job, book);
-      const shown = findings.flatMap(({ id }) => river.working({ kind: "finding", id }) ?? []).map((one) => workingView(one, style));
-      expect(shown.length).toBe(findings.length);
-      for (const { given, worked } of shown) {
-        for (const row of [...given, ...worked]) expect([row.symbol, row.means, row.value, row.source].every((text) => text !== "")).toBe(true);
-      }
-    }
-  });
-
-  it("keeps the price's working short enough to read", () => {
-    const [{ job, book }] = DEMO_JOBS as [(typeof DEMO_JOBS)[number]];
-    const river = makeScreenRiver();
-    river.run(job, book);
-    const price = river.working({ kind: "price" });
-    if (price === undefined) return expect.unreachable();
-    const { given, worked, results } = workingView(price, style);
-    expect(given.length + worked.length).toBeLessThan(price.steps.length / 4);
-    expect(results).toHaveLength(1);
   });
 });

@@ -1,11 +1,10 @@
-import type { Working } from "../../river/screen.ts";
-import { elided, rangeText, wordsText } from "../../working/elide.ts";
-import { numberText } from "../../working/numberText.ts";
-import type { ComparisonStep, FormulaStep, GivenStep, StepInput } from "../../working/steps.ts";
-import { substitute } from "../../working/substitute.ts";
-import { differenceUnit, pairText, USUAL_DIGITS, type ValueStyle, valueText } from "../../working/valueText.ts";
+import { comparisonText } from "./comparisonText.ts";
+import { elided, rangeText, wordsText } from "./elide.ts";
+import { labelledText, listText, numericText } from "./formulaText.ts";
+import type { FormulaStep, GivenStep, Working } from "./steps.ts";
+import { type ValueStyle, valueText } from "./valueText.ts";
 
-/** A row of a working on the screen: rounded for reading, many alike on one row. */
+/** A row of a working on screen or paper: rounded for reading, many alike on one row. */
 export interface WorkingRow {
   readonly symbol: string;
   readonly means: string;
@@ -36,7 +35,7 @@ export function workingView({ results, steps }: Working, style: ValueStyle): Wor
       const step = values.find((one) => one.label === label);
       return step === undefined ? [] : [{ symbol: label, means: step.means, value: valueText(step.value, step.unit, style) }];
     }),
-    compared: steps.filter((step) => step.kind === "comparison").map((step) => ({ text: comparedText(step, style), holds: step.holds })),
+    compared: steps.filter((step) => step.kind === "comparison").map((step) => ({ text: comparisonText(step, style), holds: step.holds })),
     given: elided(givens, ({ symbol, unit }) => `${symbol} ${unit}`).map(({ all }) => givenRow(all, style)),
     worked: elided(formulas, ({ formula, symbol }) => `${formula} ${symbol}`).map(({ first, all }) => formulaRow(first, all, style)),
   };
@@ -59,42 +58,12 @@ function formulaRow(first: FormulaStep, all: readonly FormulaStep[], style: Valu
   return {
     symbol: wordsText(all.map(({ label }) => label)),
     means: alike(all.map(({ means }) => means)),
-    formula: substitute(first.text, (name) => {
-      const input = inputNamed(first, name);
-      return input === undefined || input.isList ? undefined : input.labels[0];
-    }),
-    numbers: substitute(first.text, (name) => {
-      const input = inputNamed(first, name);
-      return input === undefined ? undefined : numbersText(input, style);
-    }),
-    lists: first.inputs.filter(({ isList }) => isList).map(({ name, labels }) => `${name} = [${wordsText(labels)}]`),
+    formula: labelledText(first),
+    numbers: numericText(first, style),
+    lists: first.inputs.filter(({ isList }) => isList).map(listText),
     value: valuesText(all, style),
     source: first.source,
   };
-}
-
-function numbersText({ isList, values }: StepInput, style: ValueStyle): string | undefined {
-  const numbers = values.map((value) => numberText(value, style.digits ?? USUAL_DIGITS));
-  return isList ? `[${wordsText(numbers)}]` : numbers[0];
-}
-
-function inputNamed(step: FormulaStep, name: string): StepInput | undefined {
-  return step.inputs.find((input) => input.name === name);
-}
-
-function comparedText({ left, right, relation, unit, holds, margin, tolerance }: ComparisonStep, style: ValueStyle): string {
-  const [leftText, rightText] = pairText(left.value, right.value, unit, style, !holds);
-  const sign = relation === "<=" ? "≤" : "≥";
-  const apart = valueText(Math.abs(margin), differenceUnit(unit), style);
-  const near = valueText(tolerance, differenceUnit(unit), style);
-  const words = !holds
-    ? `does not hold, by ${apart}`
-    : margin === 0
-      ? "holds, at the limit"
-      : margin > 0
-        ? `holds, with ${apart} to spare`
-        : `holds within the tolerance of ${near}`;
-  return `${left.label} ${sign} ${right.label}: ${leftText} ${sign} ${rightText}: ${words}`;
 }
 
 function valuesText(all: readonly (GivenStep | FormulaStep)[], style: ValueStyle): string {
