@@ -12,7 +12,7 @@ export default defineConfig({
     outDir: "../../dist/web",
     emptyOutDir: true,
     // The content policy allows no inline scripts and no data addresses for them.
-    modulePreload: { polyfill: false },
+    modulePreload: false,
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 1500,
   },

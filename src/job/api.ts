@@ -19,6 +19,7 @@ export const ROUTES = {
   priceBook: "/api/price-books/:book",
   live: "/api/live",
   backup: "/api/backup",
+  backupFile: "/api/backups/:name",
 } as const;
 
 /** The address of a route with its parameters filled in. Throws RangeError where one is missing. */
@@ -57,9 +58,6 @@ export type SaveRequest = z.input<typeof saveRequest>;
 /** POST `import`: job files and price books, told apart by their `format`. */
 export const importRequest = z.strictObject({ files: z.array(z.strictObject({ name: line(255), file })).min(1).max(50), who, why });
 export type ImportRequest = z.input<typeof importRequest>;
-
-/** POST `priceBooks`: a new price book (base null), or the next revision of the one whose id the text names. */
-export const savePriceBookRequest = z.strictObject({ base: z.int().min(1).nullable(), file, who, why });
 
 // What is answered.
 
@@ -160,20 +158,16 @@ export const ANSWERS = {
   priceBooks: z.strictObject({ books: z.array(priceBookRow) }),
   /** GET `priceBook`. */
   priceBook: priceBookRevision,
-  /** POST `priceBooks`, by the same statuses as `saved`. `latest` is null where there is no such book. */
-  savedPriceBook: z.discriminatedUnion("saved", [
-    z.strictObject({ saved: z.literal(true), revision: priceBookRevision }),
-    z.strictObject({ saved: z.literal(false), latest: priceBookRevision.nullable() }),
-  ]),
   /** 202 of POST `makePack`, GET `pack`, and DELETE `pack`, which cancels. */
   pack: packState,
-  /** 201 of POST `backup`: the file's path on the server. */
-  backup: z.strictObject({ path: z.string(), bytes: z.int() }),
+  /** 201 of POST `backup`: the file's path on the server, and its name, by which `backupFile` hands it over. */
+  backup: z.strictObject({ path: z.string(), name: z.string(), bytes: z.int() }),
 } as const;
 
-/** What became of a save of a job, and of one of a price book. */
+export type Backup = z.output<typeof ANSWERS.backup>;
+
+/** What became of a save of a job. */
 export type Saved = z.output<typeof ANSWERS.saved>;
-export type SavedPriceBook = z.output<typeof ANSWERS.savedPriceBook>;
 
 /** Every error that the server answers with, and its HTTP status. */
 export const ERROR_STATUS = {

@@ -5,6 +5,8 @@ import { pathText } from "./path.ts";
 import { sameJson } from "./merging/sameJson.ts";
 import { readJson } from "./reading/json.ts";
 
+export { sameJson } from "./merging/sameJson.ts";
+
 /** One field, or one whole list or object that came or went, that differs between two files. Absent is undefined. */
 export interface Change {
   /** As `openings.fan.at.up`: in a list whose rows have ids, the id stands in place of the index. */

@@ -6,6 +6,7 @@ import { makeScreenRiver, type WorkingOf } from "./screen.ts";
 describe.each(DEMO_JOBS)("numbers on the screen of $name", ({ job, book }) => {
   const river = makeScreenRiver();
   const { build, findings, headline, quote, plan } = river.run(job, book);
+  if ("unpriced" in headline) throw new Error(headline.unpriced);
   /** The values that a working ends in. */
   const results = (of: WorkingOf): readonly number[] => {
     const working = river.working(of);

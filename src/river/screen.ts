@@ -9,13 +9,15 @@ import { massSum } from "../physics/rigidBody.ts";
 import { deliveryWorking, itemWorking } from "../plan/dateWorkings.ts";
 import type { Moment, WorkItem } from "../plan/shopPlan.ts";
 import { groupAmount } from "../price/groupAmount.ts";
+import { unpricedHeadlineOf, type UnpricedHeadline } from "../papers/headline.ts";
 import type { Headline } from "../papers/results.ts";
 import { apply } from "../working/formula.ts";
 import { workingJson } from "../working/json.ts";
 import type { Quantity } from "../working/quantity.ts";
 import { sourceText } from "../working/source.ts";
 import type { Working } from "../working/steps.ts";
-import { makeUndrawnRiver, type River } from "./river.ts";
+import { checkJob, makeUndrawnRiver, type River } from "./river.ts";
+import { inStage } from "./stageError.ts";
 
 export type { Build, PlacedOpening, Sweep } from "../build/build.ts";
 export type { Part, Role } from "../build/part.ts";
@@ -49,11 +51,23 @@ export interface ScreenWorkItem extends Pick<WorkItem, "id" | "what" | "kind" | 
   readonly critical: boolean;
 }
 
+/** Stands where there is no price book to price and date a job from. */
+export interface NoBook {
+  /** Why, in a short sentence. */
+  readonly unpriced: string;
+  /** What would mend it. */
+  readonly mend: string;
+}
+
+/** The numbers that decide a job; without a price book, those that need none. */
+export type ScreenHeadline = Headline | (UnpricedHeadline & NoBook & { readonly currency?: undefined });
+
 /** All that the app shows of one job, as plain data that can be posted between threads. */
 export interface Screen {
   readonly build: Build;
   readonly findings: readonly ScreenFinding[];
-  readonly headline: Headline;
+  readonly headline: ScreenHeadline;
+  /** None without a price book, and no plan either. */
   readonly quote: readonly ScreenQuoteLine[];
   readonly plan: readonly ScreenWorkItem[];
 }
@@ -69,26 +83,32 @@ export type WorkingOf =
 /** A river for the app: runs a job, keeps the last answer, and shows the working of any number in it. */
 export interface ScreenRiver {
   /** Throws StageError where a stage could not compute. */
-  readonly run: (job: Job, book: PriceBook) => Screen;
+  readonly run: (job: Job, book: PriceBook | NoBook) => Screen;
   /** Undefined where the last run holds nothing of that id. */
   readonly working: (of: WorkingOf) => Working | undefined;
 }
 
 export function makeScreenRiver(): ScreenRiver {
   const river = makeUndrawnRiver();
-  let last: UndrawnRiver | undefined;
+  let last: Ran | undefined;
   return {
     run: (job, book) => {
-      last = river(job, book);
+      last = "unpriced" in book ? runUnpriced(job, book) : river(job, book);
       return screenOf(last);
     },
     working: (of) => (last === undefined ? undefined : workingIn(last, of)),
   };
 }
 
-type UndrawnRiver = Omit<River, "drawings">;
+/** A run; quote and plan are left out where there was no price book. */
+type Ran = Pick<River, "job" | "build" | "findings"> & Partial<Pick<River, "quote" | "plan">> & Pick<Screen, "headline">;
 
-function screenOf({ build, findings, headline, quote, plan }: UndrawnRiver): Screen {
+function runUnpriced(job: Job, noBook: NoBook): Ran {
+  const { build, findings } = checkJob(job);
+  return { job, build, findings, headline: { ...inStage("headline", () => unpricedHeadlineOf({ build, findings })), ...noBook } };
+}
+
+function screenOf({ build, findings, headline, quote, plan }: Ran): Screen {
   return {
     build,
     findings: findings.map(({ id, check, verdict, code, facts, says, about, sources }) => {
@@ -107,7 +127,7 @@ function screenOf({ build, findings, headline, quote, plan }: UndrawnRiver): Scr
       };
     }),
     headline,
-    quote: quote.lines.map(({ id, group, what, count, per, amount }) => ({
+    quote: (quote?.lines ?? []).map(({ id, group, what, count, per, amount }) => ({
       id,
       group,
       what,
@@ -115,11 +135,11 @@ function screenOf({ build, findings, headline, quote, plan }: UndrawnRiver): Scr
       per,
       amountCents: amount.value,
     })),
-    plan: plan.items.map(({ id, what, kind, crew, start, finish, critical }) => ({ id, what, kind, crew, start, finish, critical })),
+    plan: (plan?.items ?? []).map(({ id, what, kind, crew, start, finish, critical }) => ({ id, what, kind, crew, start, finish, critical })),
   };
 }
 
-function workingIn({ job, build, findings, quote, plan }: UndrawnRiver, of: WorkingOf): Working | undefined {
+function workingIn({ job, build, findings, quote, plan }: Ran, of: WorkingOf): Working | undefined {
   switch (of.kind) {
     case "finding": {
       const found = findings.find(({ id }) => id === of.id);
@@ -136,19 +156,19 @@ function workingIn({ job, build, findings, quote, plan }: UndrawnRiver, of: Work
     case "clear size":
       return shown(clearSizeWorking(build));
     case "quote line":
-      return shown(quote.lines.filter(({ id }) => id === of.id).map(({ amount }) => amount));
+      return shown(quote?.lines.filter(({ id }) => id === of.id).map(({ amount }) => amount));
     case "quote count":
-      return shown(quote.lines.filter(({ id }) => id === of.id).map(({ count }) => count));
+      return shown(quote?.lines.filter(({ id }) => id === of.id).map(({ count }) => count));
     case "quote group": {
-      const amount = groupAmount(quote, of.id);
+      const amount = quote === undefined ? undefined : groupAmount(quote, of.id);
       return shown(amount === undefined ? undefined : [amount]);
     }
     case "price":
-      return shown([quote.total]);
+      return shown(quote === undefined ? undefined : [quote.total]);
     case "plan item":
-      return shown(itemWorking(plan, job.shop, of.id));
+      return shown(plan === undefined ? undefined : itemWorking(plan, job.shop, of.id));
     case "delivery day":
-      return shown(deliveryWorking(plan, job.shop));
+      return shown(plan === undefined ? undefined : deliveryWorking(plan, job.shop));
   }
 }
 

@@ -10,5 +10,5 @@ export const HELP = `Usage: npm start -- [command] [options]
   --help              show this
 
 With DATABASE_URL set, the data is kept in that PostgreSQL database, and several
-servers may work on it; the folder then holds only the backups that are asked for
-in the app.`;
+servers may work on it; the folder then holds only the backups that are made in
+the app, under Jobs.`;

@@ -1,4 +1,5 @@
-import { existsSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { DEMO_JOBS } from "../../test/demoJobs.ts";
@@ -64,7 +65,7 @@ describe.each(ENGINES)("a server on $engine", ({ newPlace }) => {
     const saves = addressOf(ROUTES.revisions, { job: name });
     await server.send("POST", saves, { base: 1, file: text, ...ANN });
     await server.send("POST", saves, { base: 1, file: text, ...BOB });
-    await server.send("POST", ROUTES.priceBooks, { base: 1, file: bookText, ...BOB });
+    await server.send("POST", ROUTES.import, { files: [{ name: "book", file: bookText }], ...BOB });
     for (const heard of [one, two]) {
       await expect.poll(heard).toEqual([
         { kind: "saved", job: name, revision: 2, who: "Ann" },
@@ -73,19 +74,14 @@ describe.each(ENGINES)("a server on $engine", ({ newPlace }) => {
     }
   });
 
-  it("keeps price books, and says what is wrong with one", async () => {
+  it("keeps the revisions of price books, which come in by import alone", async () => {
     const { get, send } = await serverAt(await newPlace());
     expect(ANSWERS.priceBooks.parse((await get(ROUTES.priceBooks)).json).books.map(({ id }) => id)).toContain(book.id);
-    const bad = await send("POST", ROUTES.priceBooks, { base: null, file: "{}", ...ANN });
-    expect([bad.status, apiError.parse(bad.json)]).toMatchObject([422, { code: "has_issues", path: "file" }]);
-    const late = await send("POST", ROUTES.priceBooks, { base: null, file: bookText, ...ANN });
-    expect([late.status, ANSWERS.savedPriceBook.parse(late.json)]).toMatchObject([200, { saved: false, latest: { number: 1 } }]);
-    const absent = await send("POST", ROUTES.priceBooks, { base: 1, file: bookText.replace(`"${book.id}"`, '"no-such-book"'), ...ANN });
-    expect([absent.status, absent.json]).toEqual([200, { saved: false, latest: null }]);
-    const saved = await send("POST", ROUTES.priceBooks, { base: 1, file: bookText, ...ANN });
-    const latest = ANSWERS.priceBook.parse((await get(addressOf(ROUTES.priceBook, { book: book.id }))).json);
-    expect(latest).toMatchObject({ number: 2, file: bookText });
-    expect([saved.status, ANSWERS.savedPriceBook.parse(saved.json)]).toEqual([201, { saved: true, revision: latest }]);
+    const files = [bookText, "{}"].map((file) => ({ name: "book", file }));
+    expect(ANSWERS.import.parse((await send("POST", ROUTES.import, { files, ...ANN })).json).imported.map(({ became }) => became)).toEqual(["price book", "nothing"]);
+    expect(ANSWERS.priceBook.parse((await get(addressOf(ROUTES.priceBook, { book: book.id }))).json)).toMatchObject({ number: 2, parent: 1, file: bookText, who: "Ann" });
+    const posted = await send("POST", ROUTES.priceBooks, { base: 2, file: bookText, ...ANN });
+    expect([posted.status, apiError.parse(posted.json).code]).toEqual([405, "wrong_method"]);
   });
 
   it("imports job files and price books, drafts too, and says what became of each", async () => {
@@ -157,12 +153,18 @@ describe.each(ENGINES)("a server on $engine", ({ newPlace }) => {
     expect([unpriced.status, unpriced.json]).toEqual([422, { code: "no_price_book", path: "prices.book", facts: { book: "no-such-book" } }]);
   });
 
-  it("writes a backup into its own folder while it runs", async () => {
-    const { send, folder } = await serverAt(await newPlace());
-    const { path, bytes } = ANSWERS.backup.parse((await send("POST", ROUTES.backup)).json);
-    expect(path.startsWith(folder)).toBe(true);
-    expect(existsSync(path)).toBe(true);
+  it("writes a backup into its own folder while it runs, and hands over that file alone", async () => {
+    const { get, send, folder } = await serverAt(await newPlace());
+    const { path, name: called, bytes } = ANSWERS.backup.parse((await send("POST", ROUTES.backup)).json);
+    expect(path).toBe(join(folder, "backups", called));
     expect(bytes).toBeGreaterThan(1000);
+    const file = await get(addressOf(ROUTES.backupFile, { name: called }));
+    expect([file.status, file.headers["content-disposition"], file.bytes.length]).toEqual([200, `attachment; filename="${called}"`, bytes]);
+    expect(file.bytes.equals(readFileSync(path))).toBe(true);
+    writeFileSync(join(folder, "backups", "notes.txt"), "secret");
+    for (const other of ["none.sqlite", "notes.txt", "..", "../cornerpost.sqlite", "..%2fcornerpost.sqlite", `${called}/../${called}`]) {
+      expect((await get(`/api/backups/${encodeURIComponent(other)}`)).status, other).toBe(404);
+    }
   });
 });
 

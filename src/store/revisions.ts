@@ -130,10 +130,13 @@ async function changedSince(db: Kysely<Tables>, { job, base, file }: SaveAsked, 
 
 const LONGEST_TITLE = 200;
 
-/** The title of a job file as typed, even of one that cannot be read as a job. */
+/** Characters that no database keeps alike, and that no title needs: controls such as U+0000, and half pairs. */
+const UNKEPT = /[\p{Cc}\p{Cs}]/gu;
+
+/** The title of a job file as typed, even of one that cannot be read as a job; without what cannot be kept, and not too long. */
 function titleIn(file: string): string | null {
   const content = contentOf(file);
   const identity = isObject(content) ? content["job"] : undefined;
   const title = isObject(identity) ? identity["title"] : undefined;
-  return typeof title === "string" ? title.slice(0, LONGEST_TITLE) : null;
+  return typeof title === "string" ? [...title.replace(UNKEPT, "")].slice(0, LONGEST_TITLE).join("") : null;
 }

@@ -41,6 +41,17 @@ describe.each(ENGINES)("the store on $engine", ({ newPlace }) => {
     expect({}).not.toHaveProperty("x");
   });
 
+  it("keeps a title that a database cannot hold without what it cannot hold, cut between characters", async () => {
+    const store = await storeAt(await newPlace());
+    const titles = ["A\u0000B\ud800C\u0007", "🏗".repeat(300)];
+    for (const [at, title] of titles.entries()) {
+      const file = JSON.stringify({ job: { title } });
+      await createJob(store, { id: `t${at}`, demo: false, file, ...ANN });
+      expect(await latestRevision(store, `t${at}`)).toMatchObject({ file, title: ["ABC", "🏗".repeat(200)][at] });
+    }
+    expect((await listJobs(store)).map(({ latest }) => latest.title)).toEqual(expect.arrayContaining(["ABC"]));
+  });
+
   it("tells the later of two what changed, writes nothing, and loses nothing", async () => {
     const store = await storeAt(await newPlace());
     await createJob(store, { id: "a", demo: false, file: `{"job":{"title":"one"},"units":"metric"}`, ...ANN });

@@ -6,6 +6,7 @@ import { Told } from "./frame/Told.tsx";
 import { TopBar } from "./frame/TopBar.tsx";
 import { useAddress } from "./frame/useAddress.ts";
 import { useLive } from "./frame/useLive.ts";
+import { useShownUnits } from "./frame/useShownUnits.ts";
 import { useStay } from "./frame/useStay.ts";
 import { useTheme } from "./frame/useTheme.ts";
 import { useUndoKeys } from "./frame/useUndoKeys.ts";
@@ -17,6 +18,7 @@ export function App(): ReactElement {
   useTheme();
   useAddress();
   useLive();
+  useShownUnits();
   useStay();
   useUndoKeys();
   const job = useSession((session) => session.job);

@@ -2,6 +2,7 @@ import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { I18nProvider } from "react-aria-components";
 import { App } from "./App.tsx";
+import { Boundary } from "./frame/Boundary.tsx";
 import "./style/base.css";
 
 const root = document.getElementById("app");
@@ -11,7 +12,9 @@ if (root === null) throw new Error("the page has no place for the app");
 createRoot(root).render(
   <StrictMode>
     <I18nProvider locale="en-US">
-      <App />
+      <Boundary what="The window">
+        <App />
+      </Boundary>
     </I18nProvider>
   </StrictMode>,
 );

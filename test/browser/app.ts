@@ -145,7 +145,7 @@ function appAt(address: string): App {
     address,
     revision,
     saveBook: async (text) => {
-      await ask("/api/price-books", { base: null, file: text, who: "Test", why: "" });
+      await ask("/api/import", { files: [{ name: "book", file: text }], who: "Test", why: "" });
     },
     saveElsewhere: async (job, base, who, change) => {
       const file = JSON.parse((await revision(job, base)).file) as JobText;

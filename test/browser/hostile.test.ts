@@ -65,10 +65,20 @@ test("a hostile job shows as text on every screen", async ({ app, window }) => {
   await page.getByRole("button", { name: "Compare", exact: true }).click();
   await page.getByRole("table", { name: "Fields of the job file" }).waitFor();
   await onlyText(page, [`${IMAGE} ${SCRIPT}`]);
+  const first = box.getByRole("button", { name: "All in the box" });
+  await first.click();
+  await box.getByRole("button", { name: /^Notes/ }).click();
+  await box.getByRole("textbox", { name: "Notes 1" }).fill(`${SCRIPT} ${LONG}`);
+  await box.getByRole("textbox", { name: "Notes 1" }).press("Tab");
+  await settled(page);
   await page.getByRole("button", { name: "Save", exact: true }).click();
   const saving = page.getByRole("dialog", { name: "Save a revision" });
   await saving.getByRole("textbox", { name: "Why" }).fill(IMAGE);
   await onlyText(page, [SCRIPT, `${IMAGE} ${SCRIPT}`]);
+  const note = saving.getByRole("cell").filter({ hasText: "WWW" });
+  expect((await note.innerText()).length, "a long value is cut").toBeLessThan(200);
+  await saving.getByRole("button", { name: "Show all of Notes › 1 after" }).click();
+  await until(() => note.innerText(), (text) => text.includes(`${SCRIPT} ${LONG}`), "and shown whole when asked");
   await saving.getByRole("button", { name: "Save", exact: true }).click();
   await page.getByRole("status").filter({ hasText: "Revision 2, saved" }).waitFor();
   // The other window hears of the save by a hostile name, for a hostile reason.

@@ -204,17 +204,6 @@ test("an address of a job leads straight to it", async ({ app, window }) => {
   expect(asked, "the list of jobs is not asked for").not.toContain("/api/jobs");
 });
 
-test("a job that names no price book of the shop says so, with all else that has no meaning", async ({ app, window }) => {
-  const job = await app.jobFrom("snow-laboratory", "Unpriced", (file) => {
-    file.prices.book = "no-such-book";
-    file.openings[0]!.at.along = "far";
-  });
-  const page = await window(`/jobs/${job}`);
-  const told = page.getByRole("alert").filter({ hasText: "2 places in the job" });
-  await told.getByRole("listitem").filter({ hasText: 'prices.book is "no-such-book"; wanted: one of the price books under Jobs: ' }).waitFor();
-  await told.getByRole("listitem").filter({ hasText: "openings[0].at.along" }).waitFor();
-});
-
 test("a job whose text is no job file is shown as typed, taken out, and taken back to an earlier revision", async ({ app, window }) => {
   const job = await app.jobFrom("snow-laboratory", "Broken elsewhere");
   const { file } = await app.revision(job, 1);
@@ -263,4 +252,13 @@ test("changes that are not saved are not dropped without a word", async ({ app, 
   await asked.getByRole("button", { name: "Leave them behind" }).click();
   await page.getByRole("heading", { name: /^Bunk room/, level: 1 }).waitFor();
   await settled(page);
+});
+
+test("a backup is made and handed over", async ({ window }) => {
+  const page = await window("/");
+  const part = page.getByRole("region", { name: "Backup" });
+  await part.getByRole("button", { name: "Make a backup" }).click();
+  const [download] = await Promise.all([page.waitForEvent("download"), part.getByRole("link", { name: "Download the backup" }).click()]);
+  expect(download.suggestedFilename()).toMatch(/\.sqlite$/);
+  expect(readFileSync(await download.path()).subarray(0, 15).toString()).toBe("SQLite format 3");
 });

@@ -45,6 +45,10 @@ test.for(WINDOWS)("everything can be reached on $name", async ({ options }, { ap
   await box.getByRole("button", { name: /^ceiling/ }).click();
   await box.getByRole("button", { name: /^Foam/ }).click();
   await reachable(page, "build-up", box.getByRole("textbox", { name: "Thickness" }), box.getByRole("button", { name: "Add a layer to ceiling" }));
+  // Something to save.
+  await box.getByRole("textbox", { name: "Thickness" }).fill("90 mm");
+  await box.getByRole("textbox", { name: "Thickness" }).press("Enter");
+  await settled(page);
   await side(page, "In the box", false);
   const findings = await side(page, "Findings");
   const finding = findings.getByRole("button", { name: /corners carry/ });
@@ -77,10 +81,89 @@ test.for(WINDOWS)("everything can be reached on $name", async ({ options }, { ap
   await reachable(page, "save", saving.getByRole("textbox", { name: "Why" }), saving.getByRole("button", { name: "Save", exact: true }), saving.getByRole("button", { name: "Do not save" }));
 });
 
+test("an issue leaves room for the drawing at 200 %, and no name of a face is printed on another", async ({ app, window }) => {
+  const id = await app.jobFrom("snow-laboratory", "With an issue");
+  for (const { name, options } of WINDOWS) {
+    const page = await window(`/jobs/${id}`, options);
+    await settled(page);
+    const box = await side(page, "In the box");
+    await box.getByRole("button", { name: /^D1 / }).first().click();
+    const along = box.getByRole("textbox", { name: "Along" });
+    await along.fill("nine");
+    await along.press("Enter");
+    await page.getByRole("alert").filter({ hasText: "the last build that had one is shown" }).waitFor();
+    await side(page, "In the box", false);
+    await reachable(page, name, page.getByRole("button", { name: "Whole box" }), page.getByRole("button", { name: "Layers" }));
+    const frame = (await page.getByRole("region", { name: "Unfolded" }).boundingBox())!;
+    const whole = (await page.getByRole("button", { name: "Whole box" }).boundingBox())!;
+    expect(whole.y + whole.height, `${name}: the button ends on the drawing`).toBeLessThanOrEqual(frame.y + frame.height);
+    const names = await page.locator(".u-text.is-face").evaluateAll((all) => all.map((one) => {
+        const { left, right, top, bottom } = one.getBoundingClientRect();
+        return { text: one.textContent, left, right, top, bottom };
+      }));
+    expect(names.map(({ text }) => text.replace(/\d.*/, "")).toSorted(), name).toEqual(["Blind end", "Door end", "Floor", "Left wall", "Right wall", "Roof"]);
+    // Lines of text that touch do not print over each other: their letters are lower than their lines.
+    const over = names.flatMap((a, at) => names.slice(at + 1).filter((b) => a.left < b.right - 1 && b.left < a.right - 1 && a.top < b.bottom - 4 && b.top < a.bottom - 4).map((b) => `${a.text} on ${b.text}`));
+    expect(over, name).toEqual([]);
+    await page.context().close();
+  }
+});
+
+test("findings and workings follow the units shown, and the file does not", async ({ app, window }) => {
+  const id = await app.jobFrom("snow-laboratory", "Two systems");
+  const page = await window(`/jobs/${id}`);
+  await settled(page);
+  const finding = (await side(page, "Findings")).getByText(/CE1 cuts /);
+  await finding.filter({ hasText: "210 mm" }).waitFor();
+  await page.getByRole("radio", { name: "Feet and inches" }).click();
+  await finding.filter({ hasText: /8-1\/4"/ }).waitFor();
+  await page.getByRole("region", { name: "The four numbers" }).getByRole("button", { name: /^Price/ }).click();
+  const dialog = page.getByRole("dialog", { name: "Price" });
+  await dialog.getByText(/^[\d,.]+ ft of whole bars$/).first().waitFor();
+  expect(await dialog.getByText("metre of").count()).toBe(0);
+  await leave(page, "Price");
+  await page.getByRole("status").filter({ hasText: /^Revision 1, saved$/ }).waitFor();
+});
+
+test("a job without its price book shows all but price and days, and says why once", async ({ app, window }) => {
+  const id = await app.jobFrom("snow-laboratory", "No book", (file) => {
+    file.prices.book = "no-such-book";
+  });
+  const page = await window(`/jobs/${id}`);
+  await settled(page);
+  await thing(page, "BN1").waitFor();
+  await (await side(page, "Findings")).getByText(/CE1 cuts /).waitFor();
+  expect(await page.getByText(/no-such-book is not here/).count()).toBe(1);
+  const four = page.getByRole("region", { name: "The four numbers" });
+  await four.getByRole("button", { name: /^Mass 7,941 kg/ }).waitFor();
+  await four.getByRole("button", { name: /^Price none/ }).click();
+  await page.getByRole("dialog", { name: "Price" }).getByText("Choose demo-shop-usd").waitFor();
+  await leave(page, "Price");
+});
+
+test("an id that is taken is refused in words, and the field keeps what was typed", async ({ app, window }) => {
+  const id = await app.jobFrom("snow-laboratory", "Two of one name");
+  const page = await window(`/jobs/${id}`);
+  await settled(page);
+  const box = await side(page, "In the box");
+  await box.getByRole("button", { name: /^D1 / }).first().click();
+  const field = box.getByRole("textbox", { name: "Id" });
+  await field.fill("bn1");
+  await field.press("Enter");
+  await box.getByText("bn1 is taken").waitFor();
+  expect(await field.inputValue()).toBe("bn1");
+  await field.press("Escape");
+  await until(() => field.inputValue(), (text) => text === "D1", "Escape takes the typing back");
+  await page.getByRole("status").filter({ hasText: /^Revision 1, saved$/ }).waitFor();
+});
+
 interface Finger {
   readonly x: number;
   readonly y: number;
 }
+
+/** Between the inside planes of the side walls, mm, as the floor's dimension says. */
+const FLOOR_WIDTH = 2352;
 
 /** Fingers go down, move in steps, and come up. */
 async function swipe(page: Page, from: readonly Finger[], to: readonly Finger[]): Promise<void> {
@@ -113,6 +196,17 @@ test("a finger picks, drags, and two fingers zoom on a tablet", async ({ app, wi
   expect(Math.abs(at.x + 40 - now.x)).toBeLessThan(12);
   await page.getByRole("button", { name: /^Undo/ }).tap();
   await until(label, (text) => text === first, "one drag is one step");
+  await settled(page);
+  expect(await middleOf(bench), "the drawing stays where it was under the hand").toEqual(at);
+
+  await swipe(page, [at], [{ x: at.x, y: at.y - 250 }]);
+  const farSide = async (): Promise<number> => {
+    const [, across, deep] = /across (\d+) mm, \d+ mm by (\d+) mm/.exec((await label())!)!;
+    return Number(across) + Number(deep);
+  };
+  await until(farSide, (to) => to === FLOOR_WIDTH, "the bench follows the finger to the wall, and not off the floor");
+  await page.getByRole("button", { name: /^Undo/ }).tap();
+  await until(label, (text) => text === first, "back again");
 
   const width = async (): Promise<number> => (await bench.boundingBox())!.width;
   const small = await width();

@@ -2,8 +2,12 @@ import { expect } from "vitest";
 import { middleOf, numbers, picked, settled, test, thing } from "./app.ts";
 
 const STEPS = 30;
-/** Longer than this no page may stand still, on any machine that is of use. */
-const FROZEN_MS = 1000;
+/**
+ * How far the drawing may lag behind the hand, half of the time and at most, ms. Two cores with five times their work took
+ * 46 ms and 142 ms; four times that is what another laden machine may take, and more is a fault of the page.
+ */
+const LAG_MS = 200;
+const FROZEN_MS = 600;
 
 interface Measured {
   /** From each move of the pointer until the page has handed over the frame that follows it, ms. */
@@ -49,9 +53,11 @@ test("a drag keeps the page moving, and the last answer is that of the last plac
   await settled(page);
   const { frames, busy } = await page.evaluate(() => globalThis.window.measured);
   const sorted = frames.toSorted((a, b) => a - b);
-  const at = (share: number): string => (sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? NaN).toFixed(0);
+  const lag = (share: number): number => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? NaN;
+  const at = (share: number): string => lag(share).toFixed(0);
   process.stdout.write(`A drag of ${STEPS} steps: pointer to frame ${at(0.5)} ms at the middle, ${at(0.95)} ms at the 95th of 100, ${at(1)} ms at most; busy in one piece ${Math.max(0, ...busy).toFixed(0)} ms at most.\n`);
   expect(frames.length).toBeGreaterThan(STEPS / 2);
+  expect(lag(0.5)).toBeLessThan(LAG_MS);
   expect(Math.max(...frames, ...busy)).toBeLessThan(FROZEN_MS);
 
   // What is shown is what a new window works out from the saved file.

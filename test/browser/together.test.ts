@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
-import { picked, settled, test, thing, until } from "./app.ts";
+import { choose, picked, settled, test, thing, until } from "./app.ts";
 import type { App, JobText, Revision } from "./app.ts";
 
 async function moveTo(page: Page, id: string, along: string): Promise<void> {
@@ -106,6 +106,66 @@ test("the same field is chosen by a person, and both values stay in the history"
   await stands(grace, "Revision 5, saved");
   expect((await kept(app, job, 4)).along["W1"]).toBe("4550 mm");
   expect((await kept(app, job, 5)).along["W1"]).toBe("4650 mm");
+});
+
+test("mine that is dropped for theirs comes back by undo, and so does what stood before their save", async ({ app, window }) => {
+  const job = await app.jobFrom("snow-laboratory", "Dropped");
+  const page = await window(`/jobs/${job}`, { who: "Ada" });
+  await settled(page);
+  const label = (): Promise<string | null> => thing(page, "W1").getAttribute("aria-label");
+  const shows = (along: string): Promise<void> => until(label, (text) => text!.includes(`along ${along}`), `the window is at ${along}`);
+  const elsewhere = (base: number, along: string): Promise<void> =>
+    app.saveElsewhere(job, base, "Grace", ({ openings }) => {
+      openings.find(({ id }) => id === "W1")!.at.along = along;
+    });
+  await moveTo(page, "W1", "4700 mm");
+  await elsewhere(1, "4500 mm");
+  await page.getByText(/Grace saved revision 2 meanwhile/).waitFor();
+  await save(page, "Mine");
+  await page.getByRole("dialog", { name: "Grace saved first" }).getByRole("button", { name: "Take theirs, drop mine" }).click();
+  await stands(page, "Revision 2, saved");
+  await shows("4500 mm");
+  await page.getByRole("button", { name: "Undo revision 2 by Grace" }).click();
+  await stands(page, "Revision 2, changed since");
+  await shows("4700 mm");
+  await page.getByRole("button", { name: "Redo revision 2 by Grace" }).click();
+  await stands(page, "Revision 2, saved");
+
+  // Nothing is changed here, so the next one is taken at once; the past is still there.
+  await elsewhere(2, "4550 mm");
+  await stands(page, "Revision 3, saved");
+  await shows("4550 mm");
+  for (const along of ["4500 mm", "4700 mm", "4600 mm"]) {
+    await page.getByRole("button", { name: /^Undo / }).click();
+    await shows(along);
+  }
+});
+
+test("nothing changed is nothing to save, and an earlier revision is brought back as a change", async ({ app, window }) => {
+  const job = await app.jobFrom("snow-laboratory", "Brought back");
+  const page = await window(`/jobs/${job}`);
+  await settled(page);
+  await moveTo(page, "W1", "4500 mm");
+  await stands(page, "Revision 1, changed since");
+  await moveTo(page, "W1", "4600 mm");
+  await stands(page, "Revision 1, saved");
+  await page.getByRole("button", { name: "Save", exact: true }).click();
+  const saving = page.getByRole("dialog", { name: "Save a revision" });
+  await saving.getByText("Nothing is changed since revision 1").waitFor();
+  expect(await saving.getByRole("button", { name: "Save", exact: true }).isDisabled()).toBe(true);
+  await saving.getByRole("button", { name: "Do not save" }).click();
+
+  await moveTo(page, "W1", "4500 mm");
+  await save(page, "Over the sink");
+  await stands(page, "Revision 2, saved");
+  await page.getByRole("tab", { name: "Compare" }).click();
+  await choose(page, page, "Before: revision", /^Revision 1/);
+  await page.getByRole("button", { name: "Go back to revision 1" }).click();
+  await page.getByText("The job stands as it was in revision 1.").waitFor();
+  await stands(page, "Revision 2, changed since");
+  await save(page, "As it was");
+  await stands(page, "Revision 3, saved");
+  expect(await kept(app, job, 3)).toMatchObject({ parent: 2, along: { W1: "4600 mm" } });
 });
 
 /** As when another tab is put before this one, and when it is put away again. */

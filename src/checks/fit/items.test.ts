@@ -31,8 +31,26 @@ describe("items in rooms", () => {
     expect(across).toMatchObject({ verdict: "stop", facts: { room: "Blind room", face: "the wall of Blind room toward the door end" } });
   });
 
-  test("an item outside the box is a note, not a pass", () => {
-    expect(only(withItems([item("A", 2, -1.2)]), "items-in-rooms")).toMatchObject({ verdict: "note", code: "item on the outside" });
+  test("an item off the floor stops, wholly or partly, on whichever side", () => {
+    const length = bare.rooms[0]!.x.to;
+    for (const [along, across] of [[2, -1.2], [2, -0.3], [2, width + 1], [-3, 0.5], [length + 2, 0.5], [2, 15]] as const) {
+      expect(only(withItems([item("A", along, across)]), "items-in-rooms"), `${along} ${across}`).toMatchObject({ verdict: "stop", code: "item outside room", about: ["A"] });
+    }
+    expect(only(withItems([item("A", 2, -1.2)]), "items-in-rooms").facts["over"]).toBeCloseTo(1.2 + left, 9);
+  });
+
+  test("on the roof, or held by a wall from outside, it is told of and not passed", () => {
+    const outside = { verdict: "note", code: "item on the outside" };
+    const up = (metres: number, across: number) => item("A", 2, across, { at: { along: "2 m", across: mm(across), up: mm(metres) } });
+    const { height } = bare.box.outside;
+    expect(only(withItems([up(height, 0.5)]), "items-in-rooms")).toMatchObject(outside);
+    expect(only(withItems([up(height - 1, 0.5)]), "items-in-rooms").verdict).toBe("stop");
+    expect(only(withItems([up(height, -2)]), "items-in-rooms").verdict).toBe("stop");
+    const wall = bare.surfaces.find(({ id }) => id === "floor")!.origin.y;
+    const held = (off: number) => only(withItems([item("A", 2, -wall - 0.6 - off, { fixedTo: "wall" })]), "items-in-rooms");
+    expect(held(0)).toMatchObject(outside);
+    expect(held(0.149)).toMatchObject(outside);
+    expect(held(0.151).verdict).toBe("stop");
   });
 
   test("no items, nothing said", () => {

@@ -1,4 +1,5 @@
-import type { PlacedRoom } from "../../build/build.ts";
+import type { Build, PlacedRoom } from "../../build/build.ts";
+import { SAME_LENGTH } from "../../geometry/tolerance.ts";
 import type { Comparison } from "../../working/comparison.ts";
 import type { Finding } from "../check.ts";
 import { tightest } from "../finding.ts";
@@ -6,14 +7,17 @@ import { AXES, type Axis, spanGap, type WorldBox } from "../places.ts";
 import { distance, type Fit, line, notNegative, type PlacedItem, type Rule } from "./context.ts";
 import { faceName, TOWARD } from "./sides.ts";
 
-/** Every item stands within one room: between finished walls and partitions, under the ceiling. */
+/**
+ * Every item stands within one room: between finished walls and partitions, under the ceiling. One that stands outside
+ * because it belongs there is told of; any other that is off the floor is stopped like one in a wall.
+ */
 export const itemsInRooms: Rule = (fit) => {
   const out: Finding[] = [];
   const inside: (Margin & { readonly item: string })[] = [];
   for (const placed of fit.items) {
     const { id } = placed.item;
     const room = roomOf(fit, placed.box);
-    if (room === undefined || isOutside(fit, placed)) {
+    if (room === undefined || belongsOutside(fit, placed)) {
       out.push(fit.make("item on the outside", { item: id }, { verdict: "note", at: `items-in-rooms/${id}`, about: [id] }));
       continue;
     }
@@ -67,12 +71,28 @@ function marginsOf({ item, box }: PlacedItem, room: PlacedRoom): readonly Margin
 }
 
 /** True where no part of the item lies within the outside faces of the box. */
-export function isOutside({ build }: Fit, { box }: PlacedItem): boolean {
-  const { outside, insets } = build.box;
-  const shell: WorldBox = {
+export function isOutside({ build }: Pick<Fit, "build">, { box }: PlacedItem): boolean {
+  const shell = shellOf(build);
+  return AXES.some((axis) => spanGap(shell[axis], box[axis]) >= 0);
+}
+
+/** How far off the outside of a wall its brackets may hold a thing, metres; common practice. */
+const BRACKET = 0.15;
+
+/** True where the file says that the item stands outside: on the roof or under the floor, or held by a wall from outside. */
+function belongsOutside({ build }: Fit, { item, box }: PlacedItem): boolean {
+  const shell = shellOf(build);
+  const off = Math.max(spanGap(shell.x, box.x), spanGap(shell.y, box.y));
+  const isOverOrUnder = spanGap(shell.z, box.z) >= -SAME_LENGTH && off < 0;
+  const isOnWall = item.fixedTo === "wall" && off >= -SAME_LENGTH && off <= BRACKET;
+  return isOverOrUnder || isOnWall;
+}
+
+/** The block between the outside faces of the box. */
+function shellOf({ box: { outside, insets } }: Build): WorldBox {
+  return {
     x: { from: 0, to: outside.length },
     y: { from: 0, to: outside.width },
     z: { from: -insets.floor, to: outside.height - insets.floor },
   };
-  return AXES.some((axis) => spanGap(shell[axis], box[axis]) >= 0);
 }

@@ -13,18 +13,30 @@ import { IMPORT_LIMIT, readBody } from "../body.ts";
 import type { ServerContext } from "../context.ts";
 
 /** Takes in job files and price books, told apart by their `format`. */
-export function importRoutes(app: Hono, context: ServerContext): void {
+export function importRoutes(app: Hono, context: Importing): void {
   app.post(ROUTES.import, async ({ req, json }) => {
     const { files, ...said } = await readBody(req.raw, importRequest, IMPORT_LIMIT);
     const imported: Imported[] = [];
-    for (const one of files) imported.push(await take(context, one, said));
+    for (const one of files) imported.push(await taken(context, one, said, imported.some(({ became }) => became !== "nothing")));
     return json({ imported });
   });
 }
 
+/** One answer for each file: what was taken before a file that could not be saved stays in, and is told. */
+async function taken(context: Importing, one: ImportRequest["files"][number], said: Said, hasTaken: boolean): Promise<Imported> {
+  try {
+    return await take(context, one, said);
+  } catch (error) {
+    if (!hasTaken) throw error;
+    context.log(error instanceof Error ? (error.stack ?? error.message) : String(error));
+    return { name: one.name, became: "nothing", format: "other", issues: [NOT_SAVED] };
+  }
+}
+
+type Importing = Pick<ServerContext, "store" | "newId" | "log">;
 type Said = Pick<ImportRequest, "who" | "why">;
 
-async function take({ store, newId }: ServerContext, { name, file }: ImportRequest["files"][number], said: Said): Promise<Imported> {
+async function take({ store, newId }: Importing, { name, file }: ImportRequest["files"][number], said: Said): Promise<Imported> {
   const content = contentOf(file);
   const format = isObject(content) ? content["format"] : undefined;
   if (format === JOB_FORMAT) {
@@ -47,6 +59,14 @@ function notOurs(file: string): JobIssue {
   const issue = read.ok ? undefined : read.issues[0];
   return issue ?? { code: "format", path: "format", found: "", wants: `"${JOB_FORMAT}" or "${PRICE_BOOK_FORMAT}"`, example: `"${JOB_FORMAT}"` };
 }
+
+const NOT_SAVED: JobIssue = {
+  code: "contradiction",
+  path: "",
+  found: "not saved",
+  wants: "to import it again; the server met an error of its own, which its log tells",
+  example: "",
+};
 
 /** Another person saved the book between our looking and our saving. */
 const SAVED_MEANWHILE: JobIssue = {

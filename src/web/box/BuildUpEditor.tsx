@@ -87,8 +87,8 @@ export function BuildUpEditor({ name, onGo }: Edited): ReactElement {
         text={name}
         says="letters, digits, spaces and hyphens; faces and partitions follow"
         problemOf={(typing) => (typing === name || canBeNamed(typing, Object.keys(buildUpsOf(file))) ? "" : "taken, or not a name: letters first, 40 at most")}
+        strict
         onTyped={(to) => {
-          if (!canBeNamed(to, Object.keys(buildUpsOf(file)))) return;
           edit(`Rename ${name} to ${to}`, (draft) => {
             renameBuildUp(draft, name, to);
           });

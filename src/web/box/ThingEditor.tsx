@@ -53,7 +53,8 @@ export function ThingEditor({ kind, id, steps, onGo }: Edited): ReactElement {
         text={id}
         says="short name on drawings and labels; no two things share one"
         problemOf={(typing) => (typing === id ? "" : problemOfId(typing))}
-        onTyped={(to) => (problemOfId(to) === "" ? rename(to) : undefined)}
+        strict
+        onTyped={rename}
       />
       <FieldTree steps={steps} without={["id"]} />
     </>

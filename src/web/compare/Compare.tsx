@@ -2,6 +2,7 @@ import { type ReactElement, useState } from "react";
 import { Button } from "react-aria-components";
 import { problemWords } from "../jobs/tell.ts";
 import { useSession } from "../state/session.ts";
+import { BringBack } from "./BringBack.tsx";
 import { type Compared, ComparedView } from "./ComparedView.tsx";
 import { runBoth } from "./runBoth.ts";
 import { VersionChoice } from "./VersionChoice.tsx";
@@ -39,6 +40,7 @@ function Comparing({ job, base }: { readonly job: string; readonly base: number 
           Compare
         </Button>
       </div>
+      {before.kind === "revision" && before.job === job && before.number < base ? <BringBack key={before.number} number={before.number} /> : null}
       <p role="status" className="quiet">
         {state.kind === "working" ? "Working both out." : ""}
       </p>

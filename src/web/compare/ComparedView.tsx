@@ -27,12 +27,13 @@ export function ComparedView({ compared }: { readonly compared: Compared }): Rea
       input: changesBetween(from.file, to.file),
       findings: compareFindings(before.findings, after.findings),
       parts: compareParts(before.build.parts, after.build.parts),
-      money: sameCurrency(before, after) ? compareQuotes(before.quote, after.quote) : undefined,
+      currency: sameCurrency(before, after),
+      money: compareQuotes(before.quote, after.quote),
       days: comparePlans(before.plan, after.plan),
     }),
     [before, after, from, to],
   );
-  const { input, findings, parts, money, days } = differences;
+  const { input, findings, parts, currency, money, days } = differences;
   const old = fourNumbers(before.headline, undefined, system);
   return (
     <>
@@ -72,8 +73,8 @@ export function ComparedView({ compared }: { readonly compared: Compared }): Rea
       <Section name="Parts" count={parts.length}>
         <PartTable differences={parts} />
       </Section>
-      <Section name="Money" count={money?.length}>
-        {money === undefined ? <p>The two are priced in different currencies; no line can be compared.</p> : <MoneyTable differences={money} currency={after.headline.currency} />}
+      <Section name="Money" count={currency === undefined ? undefined : money.length}>
+        {currency === undefined ? <p>The two are priced in different currencies, or one is not priced; no line can be compared.</p> : <MoneyTable differences={money} currency={currency} />}
       </Section>
       <Section name="Days" count={days.length}>
         <DayTable differences={days} />

@@ -1,4 +1,5 @@
 import type { Screen, ScreenFinding, ScreenQuoteLine, ScreenWorkItem } from "../../river/screen.ts";
+import type { Currency } from "../../units/money.ts";
 import { daysBetween } from "../numbers/changes.ts";
 
 export type FindingDifference =
@@ -75,9 +76,10 @@ export function comparePlans(before: readonly ScreenWorkItem[], after: readonly 
   return [...kept, ...gone];
 }
 
-/** True where money can be compared line by line. */
-export function sameCurrency(before: Screen, after: Screen): boolean {
-  return before.headline.currency === after.headline.currency;
+/** The currency in which money can be compared line by line; undefined where the two differ or one is not priced. */
+export function sameCurrency(before: Screen, after: Screen): Currency | undefined {
+  const { currency } = before.headline;
+  return currency === after.headline.currency ? currency : undefined;
 }
 
 function byId<T extends { readonly id: string }>(things: readonly T[]): ReadonlyMap<string, T> {

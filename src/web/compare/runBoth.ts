@@ -1,8 +1,8 @@
-import { wrap } from "comlink";
 import type { JobFile, JsonValue } from "../../job/file.ts";
 import type { Screen } from "../../river/screen.ts";
+import { startRiver } from "../state/riverWorker.ts";
+import { useSettings } from "../state/settings.ts";
 import type { RunAnswer } from "../worker/answers.ts";
-import type { Runner } from "../worker/runner.ts";
 
 /** A file to be worked out, with its price book and what to call it. */
 export interface Version {
@@ -17,16 +17,16 @@ export type BothRun =
 
 /** Works out two files in a worker of their own, so that the open job's workings stay at hand. The worker ends with the answer. */
 export async function runBoth(before: Version, after: Version): Promise<BothRun> {
-  const worker = new Worker(new URL("../worker/river.worker.ts", import.meta.url), { type: "module", name: "compare" });
+  const runner = startRiver("compare");
   try {
-    const runner = wrap<Runner>(worker);
-    const one = await runner.run(before.file, before.book);
+    const { system } = useSettings.getState();
+    const one = await runner.run(before.file, { kind: "book", book: before.book }, system);
     if (one.kind !== "screen") return { ok: false, says: whyNot(before.name, one) };
-    const other = await runner.run(after.file, after.book);
+    const other = await runner.run(after.file, { kind: "book", book: after.book }, system);
     if (other.kind !== "screen") return { ok: false, says: whyNot(after.name, other) };
     return { ok: true, before: one.screen, after: other.screen };
   } finally {
-    worker.terminate();
+    runner.end();
   }
 }
 
@@ -34,8 +34,6 @@ function whyNot(name: string, answer: Exclude<RunAnswer, { readonly kind: "scree
   switch (answer.kind) {
     case "issues":
       return `${name} cannot be read: it has ${answer.issues.length === 1 ? "one issue" : `${answer.issues.length} issues`}.`;
-    case "book issues":
-      return `The price book of ${name} cannot be read.`;
     case "failed":
       return `${name} could not be computed: ${answer.message}`;
   }

@@ -14,15 +14,18 @@ interface Typing {
   /** Said beside the text, as how it was read. */
   readonly besideOf?: (text: string) => string;
   readonly lines?: boolean;
+  /** A text with a problem is not taken: it stays in the field, with its problem, until it is mended or Escape takes it back. */
+  readonly strict?: boolean;
 }
 
 /** A field that keeps the text as typed: Enter or leaving it takes the text, Escape takes the typing back. */
-export function TypedText({ label, text, onTyped, says, takes = "", problemOf, besideOf, lines = false }: Typing): ReactElement {
+export function TypedText({ label, text, onTyped, says, takes = "", problemOf, besideOf, lines = false, strict = false }: Typing): ReactElement {
   const [typing, setTyping] = useState<string>();
   const shown = typing ?? text;
   const problem = problemOf?.(shown) ?? "";
   const beside = problem === "" ? (besideOf?.(shown) ?? "") : "";
   const take = (): void => {
+    if (strict && problem !== "") return;
     setTyping(undefined);
     if (typing !== undefined && typing !== text) onTyped(typing);
   };

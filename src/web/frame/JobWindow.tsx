@@ -8,6 +8,7 @@ import { ConflictDialog } from "../saving/ConflictDialog.tsx";
 import { SaveDialog } from "../saving/SaveDialog.tsx";
 import { SavedElsewhere } from "../saving/SavedElsewhere.tsx";
 import { useSession } from "../state/session.ts";
+import { hasChanges } from "../state/sessionData.ts";
 import { Told } from "./Told.tsx";
 import { TopBar } from "./TopBar.tsx";
 import { useMedia } from "./useMedia.ts";
@@ -40,7 +41,7 @@ function ReadJob({ onList }: Shown): ReactElement {
   const wide = useMedia("(width >= 1200px)");
   const narrow = useMedia("(width < 700px)");
   const printed = usePrinting();
-  const changed = useSession(({ file, saved }) => !Object.is(file, saved));
+  const changed = useSession(hasChanges);
   const [side, setSide] = useState<Side>();
   const [isSaving, setIsSaving] = useState(false);
   return (

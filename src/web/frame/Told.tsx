@@ -1,14 +1,24 @@
 import type { ReactElement } from "react";
+import { Button } from "react-aria-components";
 import { issueText } from "../../job/issue.ts";
 import { useSession } from "../state/session.ts";
 
 /** What keeps the last answer from following the file: issues in it, or a stage that could not compute. */
 export function Told(): ReactElement | null {
-  const { issues, failed } = useSession();
+  const { job, screen, issues, failed, rerun } = useSession();
   if (failed !== undefined) {
     return (
       <div className="f-told is-failed" role="alert">
-        <strong>Could not compute.</strong> {failed}
+        {job === undefined ? (
+          failed
+        ) : (
+          <>
+            <strong>Could not compute.</strong> {failed}{" "}
+            <Button className="button" onPress={rerun}>
+              Try again
+            </Button>
+          </>
+        )}
       </div>
     );
   }
@@ -16,8 +26,8 @@ export function Told(): ReactElement | null {
   return (
     <div className="f-told" role="alert">
       <strong>
-        {issues.length === 1 ? "One place in the job has" : `${String(issues.length)} places in the job have`} no meaning yet; the last build that had one is
-        shown.
+        {issues.length === 1 ? "One place in the job has" : `${String(issues.length)} places in the job have`} no meaning yet;{" "}
+        {screen === undefined ? "nothing is worked out before they are mended" : "the last build that had one is shown"}.
       </strong>
       <ul>
         {issues.map((issue) => (

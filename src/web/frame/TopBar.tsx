@@ -1,7 +1,9 @@
 import { useEffect, type ReactElement, type ReactNode } from "react";
 import { Button, ToggleButton, ToggleButtonGroup } from "react-aria-components";
 import type { JobFile } from "../../job/file.ts";
+import { useLine } from "../state/live.ts";
 import { useSession } from "../state/session.ts";
+import { hasChanges } from "../state/sessionData.ts";
 import { useSettings, type Theme } from "../state/settings.ts";
 import { typedFile } from "../state/typedFile.ts";
 import "../style/print.css";
@@ -17,8 +19,10 @@ interface Bar {
 
 /** The bar over everything: which job, how it stands, and what concerns the whole window. */
 export function TopBar({ onList, listed = false, children }: Bar): ReactElement {
-  const { job, base, file, saved, stale, canUndo, canRedo, history, undo, redo } = useSession();
-  const lastLabel = history.past.at(-1)?.label ?? "";
+  const { job, base, file, stale, canUndo, canRedo, history, undo, redo } = useSession();
+  const changed = useSession(hasChanges);
+  const isDown = useLine((line) => line.isDown);
+  const lastLabel = (history.gesture ?? history.past.at(-1))?.label ?? "";
   usePrintedFoot(job === undefined || listed ? "Cornerpost" : `${job.title} · ${onPapers(file)}`);
   const nextLabel = history.future.at(-1)?.label ?? "";
   return (
@@ -39,12 +43,15 @@ export function TopBar({ onList, listed = false, children }: Bar): ReactElement 
           </h1>
           <p role="status">
             Revision {base}
-            {Object.is(file, saved) ? ", saved" : ", changed since"}
+            {changed ? ", changed since" : ", saved"}
             {stale ? ", working" : ""}
           </p>
           <p className="only-printed">On papers: {onPapers(file)}</p>
         </div>
       )}
+      <p className="f-down" role="status">
+        {isDown ? "No connection to the server" : ""}
+      </p>
       <span className="f-acts">
         {job !== undefined && !listed && (
           <>

@@ -1,15 +1,15 @@
-import { lazy, Suspense, useState, type ReactElement } from "react";
+import { Suspense, useState, type ReactElement } from "react";
 import { Tab, TabList, TabPanel, Tabs, type Key } from "react-aria-components";
 import { Compare } from "../compare/Compare.tsx";
 import { Papers } from "../papers/Papers.tsx";
 import { Unfolded } from "../unfolded/Unfolded.tsx";
-
-/** Fetched when it is first looked at: it is as large as all the rest. */
-const Solid = lazy(async () => ({ default: (await import("../solid/Solid.tsx")).Solid }));
+import { Boundary } from "./Boundary.tsx";
+import { useSolidView } from "./useSolidView.ts";
 
 /** The same build, seen in several ways. */
 export function Views(): ReactElement {
   const [view, setView] = useState<Key>("unfolded");
+  const [Solid, fetchAgain] = useSolidView();
   return (
     <Tabs className="f-tabbed" selectedKey={view} onSelectionChange={setView}>
       <TabList className="f-tabs" aria-label="Views of the build">
@@ -27,18 +27,26 @@ export function Views(): ReactElement {
         </Tab>
       </TabList>
       <TabPanel className="f-panel" id="unfolded">
-        <Unfolded />
+        <Boundary what="The unfolded box">
+          <Unfolded />
+        </Boundary>
       </TabPanel>
       <TabPanel className="f-panel" id="solid">
-        <Suspense fallback={<p className="f-wait">Fetching the view in three dimensions.</p>}>
-          <Solid onUnfolded={() => setView("unfolded")} />
-        </Suspense>
+        <Boundary what="The view in three dimensions" onAgain={fetchAgain}>
+          <Suspense fallback={<p className="f-wait">Fetching the view in three dimensions.</p>}>
+            <Solid onUnfolded={() => setView("unfolded")} />
+          </Suspense>
+        </Boundary>
       </TabPanel>
       <TabPanel className="f-panel" id="papers">
-        <Papers />
+        <Boundary what="The papers">
+          <Papers />
+        </Boundary>
       </TabPanel>
       <TabPanel className="f-panel" id="compare">
-        <Compare />
+        <Boundary what="The comparison">
+          <Compare />
+        </Boundary>
       </TabPanel>
     </Tabs>
   );

@@ -1,5 +1,6 @@
 import { useEffect } from "react";
 import type { LiveEvent } from "../../job/api.ts";
+import { forgetBooks } from "../state/answer.ts";
 import { followLive, hearLive } from "../state/live.ts";
 import { server } from "../state/server.ts";
 import { useSession } from "../state/session.ts";
@@ -16,7 +17,10 @@ export function useLive(): void {
 
 async function hear(event: LiveEvent): Promise<void> {
   const { job, heardSave, rerun } = useSession.getState();
-  if (event.kind !== "saved") rerun();
+  if (event.kind !== "saved") {
+    forgetBooks();
+    rerun();
+  }
   try {
     if (event.kind === "saved") await heardSave(event.job, event.revision, event.who);
     if (event.kind !== "refresh" || job === undefined) return;

@@ -5,6 +5,7 @@ import { hearLive } from "../state/live.ts";
 import { useLeaving } from "../state/leaving.ts";
 import { downloads, server } from "../state/server.ts";
 import { useSession } from "../state/session.ts";
+import { Backup } from "./Backup.tsx";
 import { ImportFiles } from "./ImportFiles.tsx";
 import { NewJob } from "./NewJob.tsx";
 import { whenText } from "./newJob.ts";
@@ -57,6 +58,7 @@ function JobList({ onOpened }: { readonly onOpened: (() => void) | undefined }):
       <JobTable rows={rows} onOpen={goTo} />
       <ImportFiles onImported={again} />
       <PriceBooks />
+      <Backup />
     </div>
   );
 }

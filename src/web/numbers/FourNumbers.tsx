@@ -34,7 +34,7 @@ export function FourNumbers(): ReactElement {
         <TitledDialog title={TITLES[shown.id]} isOpen onClose={() => setOpen(undefined)} wide>
           <p>
             <span className="four-value figures">
-              <Figure number={shown} />
+              <Figure number={shown} priced={!("unpriced" in headline)} />
             </span>{" "}
             <span className="quiet">{shown.note}</span>
           </p>
@@ -46,8 +46,8 @@ export function FourNumbers(): ReactElement {
 }
 
 /** The figure over its list; price and day lead to their working, that of the mass lies open below it. */
-function Figure({ number: { id, value } }: { readonly number: Number4 }): ReactElement {
-  if (id !== "price" && id !== "day") return <>{value}</>;
+function Figure({ number: { id, value }, priced }: { readonly number: Number4; readonly priced: boolean }): ReactElement {
+  if (!priced || (id !== "price" && id !== "day")) return <>{value}</>;
   return (
     <WorkingButton of={{ kind: id === "price" ? "price" : "delivery day" }} title={id === "price" ? "the price" : "the delivery day"}>
       {value}

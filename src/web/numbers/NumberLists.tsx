@@ -6,7 +6,7 @@ import { WorkingButton, WorkingOfNumber } from "../findings/WorkingPanel.tsx";
 import { useSession } from "../state/session.ts";
 import { useSettings } from "../state/settings.ts";
 import { VerdictMark } from "../style/VerdictMark.tsx";
-import { byStart, heaviest, massByRole, momentText, quoteGroups } from "./lists.ts";
+import { amountWords, byStart, heaviest, massByRole, momentText, quoteGroups } from "./lists.ts";
 
 /** The stops and watches, each a way to the finding. */
 export function StopList({ onClose }: { readonly onClose: () => void }): ReactElement {
@@ -86,8 +86,11 @@ const GROUPS: Readonly<Record<string, string>> = { box: "Box", material: "Materi
 /** The quote line by line, and the working of the whole. */
 export function PriceList(): ReactElement | null {
   const screen = useSession((session) => session.screen);
+  const system = useSettings((settings) => settings.system);
   if (screen === undefined) return null;
-  const { currency } = screen.headline;
+  const { headline } = screen;
+  if ("unpriced" in headline) return <p>{headline.mend}</p>;
+  const { currency } = headline;
   const money = (cents: number): string => formatMoney(cents, currency);
   return (
     <>
@@ -109,7 +112,7 @@ export function PriceList(): ReactElement | null {
               <td>{what}</td>
               <td className="is-number">
                 <WorkingButton of={{ kind: "quote count", id }} title={`the amount of ${what}`}>
-                  {`${Number(count.toPrecision(4))} ${per.replace("m2", "m²")}`}
+                  {amountWords(count, per, system)}
                 </WorkingButton>
               </td>
               <td className="is-number">
@@ -126,8 +129,11 @@ export function PriceList(): ReactElement | null {
 }
 
 /** The plan in the order of work; what moves delivery when it slips says so. */
-export function DayList(): ReactElement {
-  const plan = useSession((session) => session.screen?.plan) ?? [];
+export function DayList(): ReactElement | null {
+  const screen = useSession((session) => session.screen);
+  if (screen === undefined) return null;
+  const { headline, plan } = screen;
+  if ("unpriced" in headline) return <p>{`${headline.unpriced} ${headline.mend}`}</p>;
   return (
     <Table caption="Work in the order in which it starts" heads={["What", "Who", "Start", "Finish", "Slips"]}>
       {byStart(plan).map(({ id, what, kind, crew, start, finish, critical }) => (

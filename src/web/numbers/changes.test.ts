@@ -40,6 +40,17 @@ describe("the four numbers", () => {
     expect(notes[3]).toBe("1 day late");
   });
 
+  it("have no price and no day without a price book, say why, and keep the rest", () => {
+    const unpriced = { stops: 2, watches: 1, passes: 9, notes: 3, mass: 3450.4, unpriced: "The price book X is not here.", mend: "Choose another." };
+    expect(fourNumbers(unpriced, now, "metric").map(({ value, note, change }) => [value, note, change])).toEqual([
+      ["2", "and 1 watch", ""],
+      ["3,450 kg", "finished box", ""],
+      ["none", "The price book X is not here.", ""],
+      ["none", "lead times are in the price book", ""],
+    ]);
+    expect(fourNumbers(now, unpriced, "metric").map(({ change }) => change)).toEqual(["", "", "", ""]);
+  });
+
   it("count calendar days over a leap day and a year's end", () => {
     expect(daysBetween("2028-02-28", "2028-03-01")).toBe(2);
     expect(daysBetween("2027-01-02", "2026-12-30")).toBe(-3);

@@ -1,4 +1,4 @@
-import type { Headline } from "../../river/screen.ts";
+import type { Headline, ScreenHeadline } from "../../river/screen.ts";
 import { formatQuantity, type System } from "../../units/format.ts";
 import { formatMoney } from "../../units/money.ts";
 
@@ -15,13 +15,13 @@ export interface Number4 {
 }
 
 /** The four numbers as texts. `saved` is undefined while the saved file is not worked out: then no change is shown. */
-export function fourNumbers(now: Headline, saved: Headline | undefined, system: System): readonly Number4[] {
-  const change = <T>(of: (headline: Headline) => T, text: (from: T, to: T) => string): string => {
+export function fourNumbers(now: ScreenHeadline, saved: ScreenHeadline | undefined, system: System): readonly Number4[] {
+  const change = <T>(of: (headline: ScreenHeadline) => T, text: (from: T, to: T) => string): string => {
     if (saved === undefined || Object.is(of(saved), of(now))) return "";
     return text(of(saved), of(now));
   };
   const mass = (kilograms: number): string => formatQuantity("mass", kilograms, system);
-  const later = saved === undefined ? SAME : daysBetween(saved.deliveryDay, now.deliveryDay);
+  const before = saved === undefined || "unpriced" in saved ? undefined : saved;
   return [
     {
       id: "stops",
@@ -39,17 +39,23 @@ export function fourNumbers(now: Headline, saved: Headline | undefined, system: 
       change: change((one) => one.mass, (from, to) => (Math.abs(to - from) < LEAST_MASS ? "" : signed(to - from, (size) => formatQuantity("mass", size, system, { digits: 3 })))),
       worse: saved !== undefined && now.mass > saved.mass,
     },
+    ...("unpriced" in now ? unpricedNumbers(now.unpriced) : pricedNumbers(now, before)),
+  ];
+}
+
+/** Price and day, which one price book gives. */
+function pricedNumbers(now: Headline, saved: Headline | undefined): readonly Number4[] {
+  const later = saved === undefined ? SAME : daysBetween(saved.deliveryDay, now.deliveryDay);
+  return [
     {
-      id: "price",
-      name: "Price",
+      ...PRICE,
       value: formatMoney(now.priceCents, now.currency),
       note: now.missingPrices === 0 ? "with tax" : now.missingPrices === 1 ? "not complete: 1 price is missing" : `not complete: ${now.missingPrices} prices are missing`,
       change: moneyChange(now, saved),
       worse: saved !== undefined && now.priceCents > saved.priceCents,
     },
     {
-      id: "day",
-      name: "Delivery",
+      ...DAY,
       value: now.deliveryDay,
       note: spareText(now.daysToSpare),
       change: later === SAME ? "" : `${Math.abs(later)} ${Math.abs(later) === 1 ? "day" : "days"} ${later > 0 ? "later" : "earlier"}`,
@@ -57,6 +63,17 @@ export function fourNumbers(now: Headline, saved: Headline | undefined, system: 
     },
   ];
 }
+
+function unpricedNumbers(why: string): readonly Number4[] {
+  const none = { value: "none", change: "", worse: false };
+  return [
+    { ...PRICE, ...none, note: why },
+    { ...DAY, ...none, note: "lead times are in the price book" },
+  ];
+}
+
+const PRICE = { id: "price", name: "Price" } as const;
+const DAY = { id: "day", name: "Delivery" } as const;
 
 const SAME = 0;
 /** Less than any scale in a shop shows, kg. */

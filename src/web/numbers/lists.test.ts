@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { DEMO_JOBS } from "../../../test/demoJobs.ts";
 import { makeScreenRiver } from "../../river/screen.ts";
-import { byStart, heaviest, massByRole, momentText, quoteGroups } from "./lists.ts";
+import { amountWords, byStart, heaviest, massByRole, momentText, quoteGroups } from "./lists.ts";
 
 const SCREENS = DEMO_JOBS.map(({ job, book }) => makeScreenRiver().run(job, book));
 
@@ -30,8 +30,17 @@ describe("the lists behind the four numbers", () => {
       expect(ordered).toHaveLength(plan.length);
       const starts = ordered.map(({ start }) => momentText(start));
       expect(starts).toEqual(starts.toSorted());
-      expect(plan.map(({ finish }) => finish.day).toSorted().at(-1)).toBe(headline.deliveryDay);
+      expect(plan.map(({ finish }) => finish.day).toSorted().at(-1)).toBe("unpriced" in headline ? headline.unpriced : headline.deliveryDay);
     }
+  });
+
+  it("say what is bought in the units shown, with the right word", () => {
+    expect(["metric", "imperial"].map((system) => amountWords(21.95, "metre of whole bars", system as "metric" | "imperial"))).toEqual(["21.95 m of whole bars", "72.01 ft of whole bars"]);
+    expect(amountWords(2.9728, "m2 of whole sheets", "imperial")).toBe("32 ft² of whole sheets");
+    expect([amountWords(3.785411784, "litre", "imperial"), amountWords(20, "litre", "metric")]).toEqual(["1 US gal", "20 L"]);
+    expect([amountWords(1, "piece", "metric"), amountWords(2, "pack", "imperial"), amountWords(12.5, "hour", "metric")]).toEqual(["1 piece", "2 packs", "12.5 hours"]);
+    const measures = new Set(SCREENS.flatMap(({ quote }) => quote.map(({ per }) => per)).filter((per) => !/^(piece|pack|set|hour)$/.test(per)));
+    for (const per of measures) expect(amountWords(2, per, "imperial"), per).toMatch(/ (ft|ft²|US gal)( |$)/);
   });
 
   it("writes a moment on the shop's clock", () => {

@@ -1,4 +1,6 @@
 import type { Part, ScreenQuoteLine, ScreenWorkItem } from "../../river/screen.ts";
+import { formatQuantity, type System } from "../../units/format.ts";
+import type { Kind } from "../../units/kinds.ts";
 
 /** Mass by what parts do, heaviest first. Parts that come off before delivery are left out, as they are of the mass. */
 export function massByRole(parts: readonly Part[]): readonly { readonly role: string; readonly count: number; readonly mass: number }[] {
@@ -28,6 +30,21 @@ export function quoteGroups(lines: readonly ScreenQuoteLine[]): readonly QuoteGr
     const ofGroup = lines.filter((line) => line.group === group);
     return { group, lines: ofGroup, amountCents: ofGroup.reduce((sum, { amountCents }) => sum + amountCents, 0) };
   });
+}
+
+/** Units that the price book sells by, in SI and in feet; everything else is counted. */
+const MEASURED: Readonly<Record<string, { readonly kind: Kind; readonly si: number; readonly of: string; readonly units: Readonly<Record<System, string>> }>> = {
+  "metre of whole bars": { kind: "length", si: 1, of: "of whole bars", units: { metric: "m", imperial: "ft" } },
+  "m2 of whole sheets": { kind: "area", si: 1, of: "of whole sheets", units: { metric: "m²", imperial: "ft²" } },
+  litre: { kind: "volume", si: 0.001, of: "", units: { metric: "L", imperial: "gal" } },
+};
+
+/** How much of a quote line is bought, in the units shown: "21.95 m of whole bars", "2 packs". */
+export function amountWords(count: number, per: string, system: System): string {
+  const measured = MEASURED[per];
+  if (measured === undefined) return `${Number(count.toPrecision(4))} ${count === 1 ? per : `${per}s`}`;
+  const { kind, si, of, units } = measured;
+  return `${formatQuantity(kind, count * si, system, { unit: units[system] })} ${of}`.trim();
 }
 
 /** Work in the order in which it starts. */

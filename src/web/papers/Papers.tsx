@@ -2,8 +2,9 @@ import { type ReactElement, useEffect, useState } from "react";
 import { Button, Label, ProgressBar } from "react-aria-components";
 import type { PackState } from "../../job/api.ts";
 import { problemWords } from "../jobs/tell.ts";
-import { downloads, server } from "../state/server.ts";
+import { downloads, server, ServerError } from "../state/server.ts";
 import { useSession } from "../state/session.ts";
+import { hasChanges } from "../state/sessionData.ts";
 import { SaveDialog } from "../saving/SaveDialog.tsx";
 import { isUnderWay, packWords } from "./packWords.ts";
 import "../controls/controls.css";
@@ -13,7 +14,7 @@ import "./papers.css";
 export function Papers(): ReactElement {
   const job = useSession((session) => session.job);
   const base = useSession((session) => session.base);
-  const isSaved = useSession((session) => Object.is(session.file, session.saved));
+  const isSaved = useSession((session) => !hasChanges(session));
   const [pack, setPack] = useState<PackState>();
   const [problem, setProblem] = useState("");
   const [isSaving, setIsSaving] = useState(false);
@@ -86,24 +87,30 @@ function PackProgress({ pack }: { readonly pack: PackState }): ReactElement {
 /** Often enough to show movement, seldom enough to leave the server its time. */
 const EVERY_MS = 500;
 
-/** Asks how the pack stands until it is over. */
+/** Asks how the pack stands until it is over; where the question fails, it is asked again. */
 function useFollowed(pack: PackState | undefined, setPack: (pack: PackState) => void, setProblem: (says: string) => void): void {
   useEffect(() => {
     if (pack === undefined || !isUnderWay(pack)) return;
-    let wanted = true;
-    const timer = setTimeout(() => {
-      server.pack(pack.id).then(
-        (next) => {
-          if (wanted) setPack(next);
-        },
-        (error: unknown) => {
-          if (wanted) setProblem(problemWords(error));
-        },
-      );
-    }, EVERY_MS);
+    const state = { wanted: true, timer: setTimeout(() => void ask(), EVERY_MS) };
+    const ask = async (): Promise<void> => {
+      const next = await server.pack(pack.id).catch((error: unknown) => (isGone(error) ? goneWith(pack) : undefined));
+      if (!state.wanted) return;
+      setProblem(next === undefined ? "The server does not say how far the pack is; asking again." : "");
+      if (next === undefined) state.timer = setTimeout(() => void ask(), EVERY_MS);
+      else setPack(next);
+    };
     return () => {
-      wanted = false;
-      clearTimeout(timer);
+      state.wanted = false;
+      clearTimeout(state.timer);
     };
   }, [pack, setPack, setProblem]);
+}
+
+function isGone(error: unknown): boolean {
+  return error instanceof ServerError && error.told.code === "not_found";
+}
+
+/** A server that was started anew knows of no pack that it was making before. */
+function goneWith(pack: PackState): PackState {
+  return { ...pack, state: "failed", step: "the server was started anew meanwhile; ask for it once more" };
 }

@@ -1,7 +1,7 @@
 import type { ReactElement } from "react";
 import type { Change } from "../../job/merge.ts";
 import { pathWords } from "./pathWords.ts";
-import { valueWords } from "./valueWords.ts";
+import { ShownValue } from "./ShownValue.tsx";
 import "../controls/controls.css";
 import "./saving.css";
 
@@ -30,8 +30,12 @@ export function ChangeTable({ title, changes }: Shown): ReactElement {
               <th scope="row" className="change-path">
                 {pathWords(path)}
               </th>
-              <td className="change-value">{valueWords(before)}</td>
-              <td className="change-value">{valueWords(after)}</td>
+              <td className="change-value">
+                <ShownValue value={before} of={`${pathWords(path)} before`} />
+              </td>
+              <td className="change-value">
+                <ShownValue value={after} of={`${pathWords(path)} after`} />
+              </td>
             </tr>
           ))}
         </tbody>

@@ -3,11 +3,13 @@ import { Button, Label, RadioButton, RadioField, RadioGroup } from "react-aria-c
 import type { Choices, Conflict } from "../../job/merge.ts";
 import { TitledDialog } from "../controls/TitledDialog.tsx";
 import { whenText } from "../jobs/newJob.ts";
-import { type SaveConflict, useSession } from "../state/session.ts";
+import { useSession } from "../state/session.ts";
+import type { SaveConflict } from "../state/sessionData.ts";
 import { ChangeTable } from "./ChangeTable.tsx";
 import { choose, chooseAll, openConflicts, openWords } from "./choices.ts";
 import { pathWords } from "./pathWords.ts";
-import { valueWords } from "./valueWords.ts";
+import { WholeSwitch } from "./ShownValue.tsx";
+import { cutWords, isLong, valueWords } from "./valueWords.ts";
 
 /** Shows itself when someone saved first: what they changed, and three ways to go on. Nothing is lost whichever is taken. */
 export function ConflictDialog(): ReactElement | null {
@@ -68,7 +70,7 @@ function Conflicting({ conflict }: { readonly conflict: SaveConflict }): ReactEl
           Go on editing
         </Button>
       </div>
-      <p className="quiet">Every revision stays: what is saved over can be compared and brought back.</p>
+      <p className="quiet">Every revision stays, and can be brought back from Compare. What you drop comes back by Undo.</p>
     </TitledDialog>
   );
 }
@@ -80,27 +82,37 @@ interface One {
 }
 
 function OneConflict({ conflict, side, onChoose }: One): ReactElement {
-  const { path, base, mine, theirs } = conflict;
+  const [whole, setWhole] = useState(false);
+  const { path } = conflict;
+  const all = { base: valueWords(conflict.base), mine: valueWords(conflict.mine), theirs: valueWords(conflict.theirs) };
+  const { base, mine, theirs } = whole ? all : { base: cutWords(all.base), mine: cutWords(all.mine), theirs: cutWords(all.theirs) };
   return (
     <RadioGroup className="conflict" value={side ?? null} onChange={(value) => onChoose(value === "theirs" ? "theirs" : "mine")}>
       <Label className="field-name">{pathWords(path)}</Label>
-      <span className="quiet">before: {valueWords(base)}</span>
+      <span className="change-value quiet">
+        before: <bdi>{base}</bdi>
+      </span>
       <RadioField value="mine">
         <RadioButton className="radio">
           <span className="radio-mark" aria-hidden="true" />
-          <span>
-            Mine: <strong>{valueWords(mine)}</strong>
+          <span className="change-value">
+            Mine: <strong>
+              <bdi>{mine}</bdi>
+            </strong>
           </span>
         </RadioButton>
       </RadioField>
       <RadioField value="theirs">
         <RadioButton className="radio">
           <span className="radio-mark" aria-hidden="true" />
-          <span>
-            Theirs: <strong>{valueWords(theirs)}</strong>
+          <span className="change-value">
+            Theirs: <strong>
+              <bdi>{theirs}</bdi>
+            </strong>
           </span>
         </RadioButton>
       </RadioField>
+      {Object.values(all).some(isLong) ? <WholeSwitch of={pathWords(path)} whole={whole} onChange={setWhole} /> : null}
     </RadioGroup>
   );
 }

@@ -25,6 +25,7 @@ function SaveForm({ onClose }: Pick<Shown, "onClose">): ReactElement {
   const setWho = useSettings((settings) => settings.setWho);
   const file = useSession((session) => session.file);
   const saved = useSession((session) => session.saved);
+  const base = useSession((session) => session.base);
   const issues = useSession((session) => session.issues);
   const saving = useSession((session) => session.saving);
   const problem = useSession((session) => session.saveProblem);
@@ -33,6 +34,7 @@ function SaveForm({ onClose }: Pick<Shown, "onClose">): ReactElement {
   const changes = changesBetween(saved, file);
   const submit = (event: SyntheticEvent): void => {
     event.preventDefault();
+    if (changes.length === 0) return;
     void save(why.trim()).then(() => {
       if (useSession.getState().saveProblem === undefined) onClose();
     });
@@ -51,14 +53,18 @@ function SaveForm({ onClose }: Pick<Shown, "onClose">): ReactElement {
         </Text>
       </TextField>
       {issues.length === 0 ? null : <p className="quiet">The file has {issues.length === 1 ? "an issue" : `${issues.length} issues`}; it is saved as a draft all the same.</p>}
-      <ChangeTable title={`Changed since the last revision: ${changes.length}`} changes={changes} />
+      {changes.length === 0 ? (
+        <p>Nothing is changed since revision {base}: there is nothing to save.</p>
+      ) : (
+        <ChangeTable title={`Changed since revision ${base}: ${changes.length}`} changes={changes} />
+      )}
       {problem === undefined ? null : (
         <p className="alert" role="alert">
           {problem}
         </p>
       )}
       <div className="actions">
-        <Button className="button is-main" type="submit" isDisabled={saving}>
+        <Button className="button is-main" type="submit" isDisabled={saving || changes.length === 0}>
           {saving ? "Saving" : "Save"}
         </Button>
         <Button className="button" onPress={onClose}>

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { compareFiles, mergeFiles } from "../../job/merge.ts";
 import { choose, chooseAll, openConflicts, openWords } from "./choices.ts";
 import { pathWords } from "./pathWords.ts";
-import { valueWords } from "./valueWords.ts";
+import { cutWords, isLong, valueWords } from "./valueWords.ts";
 
 const base = { openings: [{ id: "D1", at: { along: "1 m", up: "0 m" } }], site: { wind: "40 m/s" } };
 const mine = { openings: [{ id: "D1", at: { along: "2 m", up: "0 m" } }], site: { wind: "45 m/s" } };
@@ -45,6 +45,15 @@ describe("a conflict", () => {
     expect([valueWords(undefined), valueWords(true), valueWords(4), valueWords([])]).toEqual(["nothing", "yes", "4", "an empty list"]);
     expect(valueWords([{ row: "gypsum-1-2" }, { row: "plywood-1-4", lay: "along studs" }])).toBe("gypsum-1-2; plywood-1-4");
     expect(valueWords({ along: "1 m", up: "0 m" })).toBe("along 1 m, up 0 m");
-    expect(valueWords({ what: "x".repeat(900) }).length).toBeLessThan(200);
+  });
+
+  it("cuts what is long, text and lists alike, and nothing else", () => {
+    const long = [valueWords("x".repeat(900)), valueWords(Array.from({ length: 200 }, (_, at) => ({ id: `D${at}` }))), valueWords({ notes: ["🏗".repeat(300)] })];
+    for (const words of long) {
+      expect([isLong(words), [...cutWords(words)].length, cutWords(words).at(-1)]).toEqual([true, 160, "…"]);
+      expect(cutWords(words)).not.toMatch(/\p{Surrogate}/u);
+      expect(words.startsWith(cutWords(words).slice(0, -1))).toBe(true);
+    }
+    expect(cutWords(valueWords("4' 0-9/16\""))).toBe("4' 0-9/16\"");
   });
 });

@@ -7,18 +7,23 @@ export function valueWords(value: JsonValue | undefined): string {
   if (value === false) return "no";
   if (typeof value !== "object") return String(value);
   if (isList(value)) return value.length === 0 ? "an empty list" : value.map(memberWords).join("; ");
-  return cut(Object.entries(value).map(([key, one]) => `${key} ${memberWords(one)}`).join(", "));
+  return Object.entries(value).map(([key, one]) => `${key} ${memberWords(one)}`).join(", ");
 }
 
 function memberWords(value: JsonValue): string {
-  if (!isObject(value)) return isList(value) ? cut(value.map(String).join(", ")) : valueWords(value);
+  if (!isObject(value)) return isList(value) ? value.map(String).join(", ") : valueWords(value);
   const named = value["id"] ?? value["row"] ?? value["what"];
   if (typeof named === "string") return named;
-  return cut(Object.entries(value).map(([key, one]) => `${key} ${valueWords(one)}`).join(" "));
+  return Object.entries(value).map(([key, one]) => `${key} ${valueWords(one)}`).join(" ");
 }
 
-function cut(text: string): string {
-  return text.length <= LONGEST ? text : `${text.slice(0, LONGEST - 1)}…`;
+/** Words that fit into a table or beside a choice: what is longer ends in dots. */
+export function cutWords(words: string): string {
+  return isLong(words) ? `${[...words].slice(0, LONGEST - 1).join("")}…` : words;
+}
+
+export function isLong(words: string): boolean {
+  return words.length > LONGEST;
 }
 
 const LONGEST = 160;

@@ -1,9 +1,9 @@
-import { lazy, Suspense, useCallback, useState, type ReactElement } from "react";
+import { useCallback, useState, type ReactElement } from "react";
 import { Button } from "react-aria-components";
 import "../controls/controls.css";
 import { useSession } from "../state/session.ts";
 import { hasWebgl } from "./hasWebgl.ts";
-import "./Solid.css";
+import { SolidView } from "./SolidView.tsx";
 
 interface Shown {
   /** Leads to the unfolded view, which needs no WebGL. */
@@ -30,12 +30,5 @@ export function Solid({ onUnfolded }: Shown): ReactElement {
     );
   }
   if (screen === undefined || job === undefined) return <p className="s-wait quiet">No build yet.</p>;
-  return (
-    <Suspense fallback={<p className="s-wait quiet">Getting the view ready.</p>}>
-      <SolidView key={job} job={job} screen={screen} onLost={onLost} />
-    </Suspense>
-  );
+  return <SolidView key={job} job={job} screen={screen} onLost={onLost} />;
 }
-
-/** The drawing library is fetched only when the view is first opened. */
-const SolidView = lazy(async () => ({ default: (await import("./SolidView.tsx")).SolidView }));

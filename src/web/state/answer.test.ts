@@ -3,6 +3,7 @@ import { DEMO_JOBS } from "../../../test/demoJobs.ts";
 import type { JobFile } from "../../job/file.ts";
 import { makeRunner } from "../worker/runner.ts";
 import { answerFor, forgetBooks } from "./answer.ts";
+import { useSettings } from "./settings.ts";
 
 // In place of the worker, which only a browser has: the same runner in this thread.
 vi.mock("./river.ts", () => {
@@ -26,10 +27,12 @@ function serverWithBook(): readonly string[] {
   return asked;
 }
 
-async function issuesOf(one: JobFile): Promise<readonly string[]> {
+/** Why the answer to a file has no price; undefined where it has one. */
+async function unpricedOf(one: JobFile): Promise<readonly string[] | undefined> {
   const answer = await answerFor(one);
-  if (answer?.kind !== "issues") throw new Error(answer?.kind);
-  return answer.issues.map(({ path }) => path);
+  if (answer?.kind !== "screen") throw new Error(answer?.kind);
+  const { headline } = answer.screen;
+  return "unpriced" in headline ? [headline.unpriced, headline.mend] : undefined;
 }
 
 describe("the answer to a file", () => {
@@ -38,36 +41,34 @@ describe("the answer to a file", () => {
     vi.unstubAllGlobals();
   });
 
-  it("says that a price book is missing as an issue of its field, with what would do, and asks for none that is not there", async () => {
+  it("has no price without its book, says what would do, and asks for none that is not there", async () => {
     const asked = serverWithBook();
-    const answer = await answerFor(unpriced);
-    expect(answer).toEqual({
-      kind: "issues",
-      issues: [
-        {
-          code: "unknown name",
-          path: "prices.book",
-          found: '"no-such-book"',
-          wants: `one of the price books under Jobs: ${book.id}`,
-          example: JSON.stringify(book.id),
-        },
-      ],
-    });
+    expect(await unpricedOf(unpriced)).toEqual(["The price book no-such-book is not here.", `Choose ${book.id}, or import it under Jobs.`]);
     expect(asked).toEqual(["/api/price-books"]);
   });
 
-  it("tells it with all other issues", async () => {
+  it("has issues first", async () => {
     serverWithBook();
-    expect(await issuesOf({ ...unpriced, units: "furlongs", notes: 7 })).toEqual(expect.arrayContaining(["units", "notes", "prices.book"]));
-    expect(await issuesOf({ ...file, units: "furlongs", prices: { book: 7 } })).toEqual(["units", "prices.book"]);
+    const answer = await answerFor({ ...unpriced, units: "furlongs", prices: { book: 7 } });
+    expect(answer?.kind === "issues" ? answer.issues.map(({ path }) => path) : answer?.kind).toEqual(["units", "prices.book"]);
   });
 
-  it("tells the other issues even when the server is away, and that it is when there are none", async () => {
+  it("goes on without a price while the server is away", async () => {
     vi.stubGlobal("fetch", () => Promise.reject(new TypeError("fetch failed")));
-    expect(await issuesOf({ ...file, units: "furlongs" })).toEqual(["units"]);
-    expect(await answerFor(file)).toEqual({ kind: "failed", message: expect.stringMatching(/^The price book .* could not be fetched\. The server cannot be reached/) as string });
+    expect(await unpricedOf(file)).toEqual([`The price book ${book.id} could not be fetched.`, expect.stringMatching(/^The server cannot be reached/)]);
     serverWithBook();
-    expect((await answerFor(file))?.kind).toBe("screen");
+    expect(await unpricedOf(file)).toBeUndefined();
+  });
+
+  it("is worded in the units that are shown", async () => {
+    serverWithBook();
+    for (const [system, other] of [["metric", /\d"/], ["imperial", /\d mm/]] as const) {
+      useSettings.getState().setSystem(system);
+      const answer = await answerFor(file);
+      if (answer?.kind !== "screen") throw new Error(answer?.kind);
+      expect(answer.screen.findings.map(({ says }) => says).join(" ")).not.toMatch(other);
+    }
+    useSettings.getState().setSystem("metric");
   });
 
   it("asks for a book once, until it is told to forget", async () => {

@@ -1,23 +1,18 @@
-import { isObject, type JobFile, type JsonValue } from "../../job/file.ts";
-import { foundText, type JobIssue } from "../../job/issue.ts";
+import { isObject, type JobFile } from "../../job/file.ts";
 import { contentOf } from "../../job/merge.ts";
 import { problemWords } from "../jobs/tell.ts";
-import type { RunAnswer } from "../worker/answers.ts";
+import type { GivenBook, RunAnswer } from "../worker/answers.ts";
 import { runFile } from "./river.ts";
 import { server } from "./server.ts";
+import { useSettings } from "./settings.ts";
 
 /**
- * Works out a file with the price book that it names. A book that the server does not have is an issue of the file, beside
- * all its others. Undefined where a later call took this one's place.
+ * Works out a file with the price book that it names, in the units that are shown. Without the book the answer has no price
+ * and says why. Undefined where a later call took this one's place.
  */
 export async function answerFor(file: JobFile): Promise<RunAnswer | undefined> {
   try {
-    const asked = await bookOf(file);
-    const answer = await runFile(file, asked.kind === "book" ? asked.book : null);
-    if (answer === undefined || asked.kind === "book") return answer;
-    const issues = answer.kind === "issues" ? answer.issues : [];
-    if (asked.kind === "missing") return { kind: "issues", issues: issues.some(({ path }) => path === PATH) ? issues : [...issues, asked.issue] };
-    return issues.length > 0 ? answer : { kind: "failed", message: asked.why };
+    return await runFile(file, await bookOf(file), useSettings.getState().system);
   } catch (error) {
     return { kind: "failed", message: problemWords(error) };
   }
@@ -28,20 +23,14 @@ export function forgetBooks(): void {
   BOOKS.clear();
 }
 
-const PATH = "prices.book";
 /** By id, asked for once: a drag runs the file many times. */
-const BOOKS = new Map<string, Promise<Asked>>();
+const BOOKS = new Map<string, Promise<GivenBook>>();
 
-type Asked =
-  | { readonly kind: "book"; readonly book: JsonValue }
-  | { readonly kind: "missing"; readonly issue: JobIssue }
-  | { readonly kind: "unknown"; readonly why: string };
-
-async function bookOf(file: JobFile): Promise<Asked> {
+async function bookOf(file: JobFile): Promise<GivenBook> {
   const { prices } = file;
   const id = isObject(prices) ? prices["book"] : undefined;
   // The reader says what is wrong with a file that names none.
-  if (typeof id !== "string") return { kind: "book", book: null };
+  if (typeof id !== "string") return { kind: "none", unpriced: "The job names no price book.", mend: "Choose one." };
   const asking = BOOKS.get(id) ?? ask(id);
   BOOKS.set(id, asking);
   const asked = await asking;
@@ -49,18 +38,16 @@ async function bookOf(file: JobFile): Promise<Asked> {
   return asked;
 }
 
-async function ask(id: string): Promise<Asked> {
+async function ask(id: string): Promise<GivenBook> {
   try {
     const ids = (await server.priceBooks()).map((book) => book.id);
-    if (!ids.includes(id)) return { kind: "missing", issue: missing(id, ids) };
+    if (!ids.includes(id)) return { kind: "none", unpriced: `The price book ${id} is not here.`, mend: choiceOf(ids) };
     return { kind: "book", book: contentOf((await server.priceBook(id)).file) };
   } catch (error) {
-    return { kind: "unknown", why: `The price book ${id} could not be fetched. ${problemWords(error)}` };
+    return { kind: "none", unpriced: `The price book ${id} could not be fetched.`, mend: problemWords(error) };
   }
 }
 
-function missing(id: string, ids: readonly string[]): JobIssue {
-  const [first] = ids;
-  const wants = first === undefined ? "a price book that is imported under Jobs; there is none yet" : `one of the price books under Jobs: ${ids.join(", ")}`;
-  return { code: "unknown name", path: PATH, found: foundText(id), wants, example: first === undefined ? "" : JSON.stringify(first) };
+function choiceOf(ids: readonly string[]): string {
+  return ids.length === 0 ? "There is none yet: import it under Jobs." : `Choose ${ids.join(" or ")}, or import it under Jobs.`;
 }

@@ -43,6 +43,15 @@ export function gestureCancelled<T>(history: History<T>): History<T> {
   return gesture === undefined ? history : { ...history, now: gesture.before, gesture: undefined };
 }
 
+/** Whether there is a step to take back; a gesture that is still open and changed something is one. */
+export function canUndo<T>({ past, gesture, now }: History<T>): boolean {
+  return past.length > 0 || (gesture !== undefined && !Object.is(gesture.before, now));
+}
+
+export function canRedo<T>({ future }: History<T>): boolean {
+  return future.length > 0;
+}
+
 export function undone<T>(history: History<T>): History<T> {
   const { now, past, future } = gestureEnded(history);
   const step = past.at(-1);

@@ -1,5 +1,6 @@
 import { create } from "zustand";
 import { useSession } from "./session.ts";
+import { hasChanges } from "./sessionData.ts";
 
 /** Where to go from the open job: another job, or none. */
 export type Destination = { readonly job: string } | "no job";
@@ -17,9 +18,9 @@ interface Leaving {
 export const useLeaving = create<Leaving>((set, get) => ({
   wanted: undefined,
   go(to) {
-    const { job, file, saved } = useSession.getState();
-    if (to !== "no job" && to.job === job?.id) return true;
-    if (job !== undefined && !Object.is(file, saved)) {
+    const session = useSession.getState();
+    if (to !== "no job" && to.job === session.job?.id) return true;
+    if (hasChanges(session)) {
       set({ wanted: to });
       return false;
     }

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { LiveEvent } from "../../job/api.ts";
-import { followLive, hearLive } from "./live.ts";
+import { followLive, hearLive, useLine } from "./live.ts";
 
 const SAVED: LiveEvent = { kind: "saved", job: "J1", revision: 2, who: "Kim" };
 
@@ -8,6 +8,7 @@ class Source {
   static readonly CLOSED = 2;
   readyState = 0;
   onopen?: () => void;
+  onerror?: () => void;
   onmessage?: (message: { readonly data: string }) => void;
   close(): void {
     this.readyState = Source.CLOSED;
@@ -88,5 +89,27 @@ describe("what others save", () => {
     stop();
     page.show(true);
     expect(open()).toEqual([]);
+  });
+
+  it("is known to be cut off, from the break to the next connection", () => {
+    stops.push(followLive());
+    sources[0]?.onopen?.();
+    expect(useLine.getState().isDown).toBe(false);
+    sources[0]?.onerror?.();
+    expect(useLine.getState().isDown).toBe(true);
+    sources[0]?.onopen?.();
+    expect(useLine.getState().isDown).toBe(false);
+    expect(heard).toEqual([{ kind: "refresh" }]);
+  });
+
+  it("is asked for once more where the server refused the connection", () => {
+    vi.useFakeTimers();
+    stops.push(followLive(), () => vi.useRealTimers());
+    sources[0]?.close();
+    sources[0]?.onerror?.();
+    vi.runAllTimers();
+    expect(open()).toHaveLength(1);
+    open()[0]?.onopen?.();
+    expect([heard, useLine.getState().isDown]).toEqual([[{ kind: "refresh" }], false]);
   });
 });

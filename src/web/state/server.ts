@@ -1,7 +1,7 @@
 import type { z } from "zod";
 import {
   addressOf, ANSWERS, apiError, ROUTES,
-  type ApiError, type Imported, type ImportRequest, type JobRevision, type JobRevisionHead, type JobRow, type NewJobRequest, type PackState,
+  type ApiError, type Backup, type Imported, type ImportRequest, type JobRevision, type JobRevisionHead, type JobRow, type NewJobRequest, type PackState,
   type PriceBookRevision, type PriceBookRow, type Saved, type SaveRequest,
 } from "../../job/api.ts";
 
@@ -31,13 +31,15 @@ export const server = {
   makePack: (job: string, number: number): Promise<PackState> =>
     ask(ANSWERS.pack, addressOf(ROUTES.makePack, { job, number }), { method: "POST" }),
   pack: (pack: string): Promise<PackState> => ask(ANSWERS.pack, addressOf(ROUTES.pack, { pack })),
+  backUp: (): Promise<Backup> => ask(ANSWERS.backup, ROUTES.backup, { method: "POST" }),
   cancelPack: (pack: string): Promise<PackState> => ask(ANSWERS.pack, addressOf(ROUTES.pack, { pack }), { method: "DELETE" }),
 };
 
-/** Where the browser downloads a job's file as it was last saved, and a pack that is done. */
+/** Where the browser downloads a job's file as it was last saved, a pack that is done, and a backup that was made. */
 export const downloads = {
   jobFile: (job: string): string => addressOf(ROUTES.file, { job }),
   pack: (pack: string): string => addressOf(ROUTES.packFile, { pack }),
+  backup: (name: string): string => addressOf(ROUTES.backupFile, { name }),
 };
 
 async function ask<T>(answer: z.ZodType<T>, address: string, init: RequestInit = {}): Promise<T> {

@@ -1,45 +1,17 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { DEMO_JOBS } from "../../../test/demoJobs.ts";
-import type { JobRevision } from "../../job/api.ts";
-import { compareFiles, contentOf } from "../../job/merge.ts";
+import { revision, serverWith } from "../../../test/serverOfOneJob.ts";
+import { contentOf } from "../../job/merge.ts";
 import { useSession } from "./session.ts";
 import { useSettings } from "./settings.ts";
 import { typedFile } from "./typedFile.ts";
 
 const [demo] = DEMO_JOBS;
 if (demo === undefined) throw new Error("there is no demo job");
-const title = typedFile(demo.file).job.title;
-
-function revision(number: number, file: string): JobRevision {
-  return { job: "J1", number, parent: number === 1 ? null : number - 1, who: "A", why: "w", when: "2027-01-01T00:00:00Z", title, readable: true, file };
-}
-
-/** A server of one job in memory, answering as the wire types say. */
-function serverWith(first: string): { readonly revisions: JobRevision[] } {
-  const revisions = [revision(1, first)];
-  const answer = (status: number, body: unknown): Response => new Response(JSON.stringify(body), { status });
-  vi.stubGlobal("fetch", (address: string, init: RequestInit = {}): Promise<Response> => {
-    const latest = revisions.at(-1) as JobRevision;
-    if (init.method !== "POST") {
-      const numbered = /^\/api\/jobs\/J1\/revisions\/(\d+)$/.exec(address)?.[1];
-      const found = address === "/api/jobs/J1" ? latest : revisions[Number(numbered) - 1];
-      return Promise.resolve(found === undefined ? answer(404, { code: "not_found", path: "", facts: {} }) : answer(200, found));
-    }
-    const { base, file } = JSON.parse(init.body as string) as { readonly base: number; readonly file: string };
-    if (base === latest.number) {
-      revisions.push(revision(base + 1, file));
-      return Promise.resolve(answer(201, { saved: true, revision: revisions.at(-1) }));
-    }
-    const was = contentOf((revisions[base - 1] as JobRevision).file);
-    const { theirs, conflicts } = compareFiles(was, contentOf(file), contentOf(latest.file));
-    return Promise.resolve(answer(200, { saved: false, latest, changes: theirs, conflicts }));
-  });
-  return { revisions };
-}
 
 const along = (): string | undefined => typedFile(useSession.getState().file).openings?.[0]?.at.along;
-const moveFirst = (text: string): void =>
-  useSession.getState().edit("Move", (draft) => {
+const moveFirst = (text: string, label = "Move"): void =>
+  useSession.getState().edit(label, (draft) => {
     const opening = draft.openings?.[0];
     if (opening !== undefined) opening.at.along = text;
   });
@@ -55,7 +27,7 @@ describe("the open job", () => {
     serverWith(demo.text);
     await useSession.getState().open("J1");
     const before = along();
-    expect(useSession.getState()).toMatchObject({ job: { id: "J1", title }, base: 1, canUndo: false });
+    expect(useSession.getState()).toMatchObject({ job: { id: "J1", title: "Of the test" }, base: 1, canUndo: false });
     moveFirst("1 m");
     expect(along()).toBe("1 m");
     useSession.getState().undo();
@@ -71,16 +43,35 @@ describe("the open job", () => {
     const before = along();
     const { beginGesture, endGesture, cancelGesture } = useSession.getState();
     beginGesture("Move D1");
-    moveFirst("1 m");
-    moveFirst("2 m");
+    moveFirst("1 m", "");
+    moveFirst("2 m", "");
     endGesture();
     expect(useSession.getState().history.past.map(({ label }) => label)).toEqual(["Move D1"]);
     beginGesture("Move D1");
-    moveFirst("3 m");
+    moveFirst("3 m", "");
     cancelGesture();
     expect(along()).toBe("2 m");
     useSession.getState().undo();
     expect(along()).toBe(before);
+  });
+
+  it("takes back a gesture that is still open, and ends it where something else is done", async () => {
+    serverWith(demo.text);
+    await useSession.getState().open("J1");
+    const before = along();
+    const { beginGesture, undo } = useSession.getState();
+    beginGesture("Move D1");
+    expect(useSession.getState().canUndo, "nothing is changed yet").toBe(false);
+    moveFirst("1 m", "");
+    expect(useSession.getState().canUndo).toBe(true);
+    moveFirst("2 m", "Along of D1");
+    expect(useSession.getState().history.past.map(({ label }) => label)).toEqual(["Move D1", "Along of D1"]);
+    beginGesture("Move D1");
+    moveFirst("3 m", "");
+    for (const place of ["2 m", "1 m", before]) {
+      undo();
+      expect(along()).toBe(place);
+    }
   });
 
   it("saves on its base, and asks who saves before that", async () => {

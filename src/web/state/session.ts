@@ -2,72 +2,30 @@ import { create as produce } from "mutative";
 import { create } from "zustand";
 import type { JobRevision, Saved } from "../../job/api.ts";
 import { isObject, type JobFile } from "../../job/file.ts";
-import { issueText, type JobIssue } from "../../job/issue.ts";
-import { contentOf, mergeFiles, type Change, type Choices, type Conflict } from "../../job/merge.ts";
+import { contentOf, mergeFiles } from "../../job/merge.ts";
 import { writeJob } from "../../job/write.ts";
-import type { Headline, Screen } from "../../river/screen.ts";
+import type { Screen } from "../../river/screen.ts";
 import { problemWords } from "../jobs/tell.ts";
 import type { RunAnswer } from "../worker/answers.ts";
-import { answerFor, forgetBooks } from "./answer.ts";
+import { answerFor } from "./answer.ts";
 import {
-  changed, gestureBegun, gestureCancelled, gestureEnded, redone, startHistory, undone, type History,
+  canRedo, canUndo, changed, gestureBegun, gestureCancelled, gestureEnded, redone, startHistory, undone, type History,
 } from "./history.ts";
 import { jobInPath } from "./jobAddress.ts";
 import type { Selection } from "./selection.ts";
 import { server } from "./server.ts";
+import { CLOSED, hasChanges, type Resolution, type SessionData } from "./sessionData.ts";
 import { useSettings } from "./settings.ts";
-import { fileIn, typedFile, unreadText, type JobFileDraft, type UnreadText } from "./typedFile.ts";
+import { fileIn, typedFile, unreadText, type JobFileDraft } from "./typedFile.ts";
 
 export type { Selection } from "./selection.ts";
 export type { JobFileDraft } from "./typedFile.ts";
-
-/** A save that others came before; nothing was written. */
-export interface SaveConflict {
-  readonly latest: JobRevision;
-  readonly changes: readonly Change[];
-  readonly conflicts: readonly Conflict[];
-  /** Why the user was saving. */
-  readonly why: string;
-}
-
-/** How a conflict ends: take theirs and drop mine, keep mine over theirs, or both with a side for each place in conflict. */
-export type Resolution = { readonly how: "take" } | { readonly how: "keep" } | { readonly how: "merge"; readonly choices: Choices };
-
-interface SessionData {
-  /** The job that is being fetched. */
-  readonly opening: string | undefined;
-  readonly job: { readonly id: string; readonly title: string } | undefined;
-  /** Number of the revision that the file is based on. */
-  readonly base: number;
-  /** As typed, with all changes. */
-  readonly file: JobFile;
-  /** The file of the base revision. */
-  readonly saved: JobFile;
-  /** Where the base revision is no job file: there is nothing to edit or to save then. */
-  readonly unread: UnreadText | undefined;
-  /** The last answer; kept while a newer run is under way and while the file cannot be read. */
-  readonly screen: Screen | undefined;
-  readonly stale: boolean;
-  readonly issues: readonly JobIssue[];
-  readonly failed: string | undefined;
-  readonly savedHeadline: Headline | undefined;
-  readonly selection: Selection | undefined;
-  /** Ids of parts, openings and items that a finding lights up. */
-  readonly lit: readonly string[];
-  readonly history: History<JobFile>;
-  readonly canUndo: boolean;
-  readonly canRedo: boolean;
-  readonly saving: boolean;
-  readonly saveProblem: string | undefined;
-  readonly conflict: SaveConflict | undefined;
-  /** A later revision that someone else saved while there are changes here. */
-  readonly newer: { readonly number: number; readonly who: string } | undefined;
-}
 
 export interface Session extends SessionData {
   /** Of two jobs opened in quick succession, the later is the one that opens. */
   readonly open: (jobId: string) => Promise<void>;
   readonly close: () => void;
+  /** A change with a label is a step of its own, and ends a gesture that is still open; one without is part of the gesture. */
   readonly edit: (label: string, recipe: (draft: JobFileDraft) => void) => void;
   readonly beginGesture: (label: string) => void;
   readonly endGesture: () => void;
@@ -78,46 +36,31 @@ export interface Session extends SessionData {
   readonly light: (ids: readonly string[]) => void;
   readonly save: (why: string) => Promise<void>;
   readonly resolve: (resolution: Resolution) => Promise<void>;
-  /** Saves the text of an earlier revision, as it was typed, as the next one. */
+  /** Where the latest text is no job file: saves that of an earlier revision, as it was typed, as the next one. */
   readonly goBack: (number: number) => Promise<void>;
+  /** Puts the file of an earlier revision in place of this one, as a step that can be undone, to be saved as the next. */
+  readonly bringBack: (number: number) => Promise<void>;
   /** Someone saved this job: taken at once where nothing is changed here, told otherwise. */
   readonly heardSave: (job: string, number: number, who: string) => Promise<void>;
-  /** Runs again, as after a change of the price book. */
+  /** Runs again, as after a change of the price book or of the units shown. */
   readonly rerun: () => void;
 }
 
-const EMPTY: JobFile = {};
-
-const CLOSED: SessionData = {
-  opening: undefined,
-  job: undefined,
-  base: 0,
-  file: EMPTY,
-  saved: EMPTY,
-  unread: undefined,
-  screen: undefined,
-  stale: false,
-  issues: [],
-  failed: undefined,
-  savedHeadline: undefined,
-  selection: undefined,
-  lit: [],
-  history: startHistory(EMPTY),
-  canUndo: false,
-  canRedo: false,
-  saving: false,
-  saveProblem: undefined,
-  conflict: undefined,
-  newer: undefined,
-};
+interface Heard {
+  readonly job: string;
+  readonly number: number;
+  readonly who: string;
+}
 
 /** The open job and what is done to it. */
 export const useSession = create<Session>()((set, get) => {
   /** Numbers of the last job opened, run asked for, and run shown: answers may come in another order than their questions. */
   const order = { opened: 0, asked: 0, shown: 0 };
+  /** What was heard while a save of our own was under way: whose came first is known when it is answered. */
+  const heard: { last?: Heard | undefined } = {};
   const move = (history: History<JobFile>): void => {
     const ran = get().file;
-    set({ history, file: history.now, canUndo: history.past.length > 0, canRedo: history.future.length > 0 });
+    set({ history, file: history.now, canUndo: canUndo(history), canRedo: canRedo(history) });
     if (!Object.is(ran, history.now)) run();
   };
   const run = (): void => {
@@ -132,7 +75,7 @@ export const useSession = create<Session>()((set, get) => {
     order.shown = number;
     const current = Object.is(file, get().file);
     set({ ...shown(answer, get().screen), stale: !current });
-    if (answer.kind === "screen" && Object.is(file, get().saved)) set({ savedHeadline: answer.screen.headline });
+    if (answer.kind === "screen" && !hasChanges({ ...get(), file })) set({ savedHeadline: answer.screen.headline });
   };
   /** Starts from a revision as it is on the server. */
   const begin = ({ job, number, title, file: text }: JobRevision): void => {
@@ -141,21 +84,32 @@ export const useSession = create<Session>()((set, get) => {
       set({ ...CLOSED, job: { id: job, title: title ?? job }, base: number, unread: unreadText(text) });
       return;
     }
-    const again = get().job?.id === job && get().unread === undefined;
-    set({
-      ...(again ? {} : CLOSED),
-      job: { id: job, title: title ?? job },
-      base: number,
-      file,
-      saved: file,
-      history: startHistory(file),
-      canUndo: false,
-      canRedo: false,
-      conflict: undefined,
-      newer: undefined,
-      saveProblem: undefined,
-    });
+    set({ ...CLOSED, job: { id: job, title: title ?? job }, base: number, file, saved: file, history: startHistory(file) });
     run();
+  };
+  /** Goes on from a revision that someone else saved. The past stays: their file is a step, and mine comes back by undo. */
+  const follow = (revision: JobRevision): void => {
+    const { job, number, title, who, file: text } = revision;
+    const file = fileIn(text);
+    if (file === undefined || get().unread !== undefined) {
+      begin(revision);
+      return;
+    }
+    set({ job: { id: job, title: title ?? job }, base: number, saved: file, conflict: undefined, newer: undefined, saveProblem: undefined });
+    move(changed(gestureEnded(get().history), `revision ${number} by ${who}`, file));
+  };
+  /** Keeps in mind what was heard while it cannot be taken: until the save under way is answered, or until the user decides. */
+  const waits = ({ number, who }: Pick<Heard, "number" | "who">, job: string): boolean => {
+    if (get().saving) heard.last = { job, number, who };
+    else if (hasChanges(get())) set({ newer: { number, who } });
+    else return false;
+    return true;
+  };
+  const hearAgain = async (): Promise<void> => {
+    const { last } = heard;
+    heard.last = undefined;
+    // Where the server is away again, the next connection asks.
+    if (last !== undefined) await get().heardSave(last.job, last.number, last.who).catch(() => undefined);
   };
   /** Sends a text to be saved on a base. Undefined where it did not come to that, or another job is open by now. */
   const send = async (text: () => Promise<string>, base: number, why: string): Promise<Saved | undefined> => {
@@ -192,6 +146,7 @@ export const useSession = create<Session>()((set, get) => {
       const told = screen !== undefined && !stale && issues.length === 0 && failed === undefined && Object.is(file, get().file);
       if (told) set({ savedHeadline: screen.headline });
     }
+    void hearAgain();
   };
   return {
     ...CLOSED,
@@ -212,7 +167,7 @@ export const useSession = create<Session>()((set, get) => {
       set({ ...CLOSED });
     },
     edit: (label, recipe) => {
-      const { history } = get();
+      const history = label === "" ? get().history : gestureEnded(get().history);
       move(changed(history, label, produce(typedFile(history.now) as JobFileDraft, recipe) as unknown as JobFile));
     },
     beginGesture: (label) => move(gestureBegun(get().history, label)),
@@ -231,7 +186,7 @@ export const useSession = create<Session>()((set, get) => {
       if (conflict === undefined) return;
       const { latest, why } = conflict;
       if (resolution.how === "take") {
-        begin(latest);
+        follow(latest);
         return;
       }
       if (resolution.how === "keep") return put(file, latest.number, why);
@@ -243,30 +198,32 @@ export const useSession = create<Session>()((set, get) => {
       const { file: both } = merged;
       // Their text is no job file, and was chosen as a whole.
       if (!isObject(both)) {
-        begin(latest);
+        follow(latest);
         return;
       }
       move(changed(get().history, "Merge with the latest revision", both));
       await put(both, latest.number, why);
     },
     heardSave: async (job, number, who) => {
-      if (get().job?.id !== job || number <= get().base || get().saving) return;
-      if (!Object.is(get().file, get().saved)) {
-        set({ newer: { number, who } });
-        return;
-      }
+      if (get().job?.id !== job || number <= get().base || waits({ number, who }, job)) return;
       const latest = await server.job(job);
-      const { base, file, saved, saving } = get();
-      if (get().job?.id === job && latest.number > base && Object.is(file, saved) && !saving) begin(latest);
+      if (get().job?.id === job && latest.number > get().base && !waits(latest, job)) follow(latest);
     },
     goBack: async (number) => {
       const { job, base } = get();
       if (job === undefined) return;
       const answer = await send(async () => (await server.revision(job.id, number)).file, base, `Back to revision ${number}`);
       if (answer !== undefined) begin(answer.saved ? answer.revision : answer.latest);
+      void hearAgain();
+    },
+    bringBack: async (number) => {
+      const { job } = get();
+      if (job === undefined) return;
+      const file = fileIn((await server.revision(job.id, number)).file);
+      if (file === undefined) throw new RangeError(`Revision ${number} is no job file.`);
+      if (get().job?.id === job.id) move(changed(gestureEnded(get().history), `going back to revision ${number}`, file));
     },
     rerun: () => {
-      forgetBooks();
       const { job, unread } = get();
       if (job !== undefined && unread === undefined) run();
     },
@@ -279,8 +236,6 @@ function shown(answer: RunAnswer, before: Screen | undefined): Pick<SessionData,
       return { screen: answer.screen, issues: [], failed: undefined };
     case "issues":
       return { screen: before, issues: answer.issues, failed: undefined };
-    case "book issues":
-      return { screen: before, issues: [], failed: `The price book cannot be read: ${answer.issues.map(issueText).join(" ")}` };
     case "failed":
       return { screen: before, issues: [], failed: answer.message };
   }

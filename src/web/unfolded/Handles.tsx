@@ -24,14 +24,21 @@ export function Handles({ thing, placement, view }: Shown): ReactElement {
       {handles.map((handle) => {
         const { x, y } = toScreen(view, toSheet(placement, pointOf(rect, handle)));
         return (
-          <g key={`${String(handle.u)} ${String(handle.v)}`} data-hit="handle" data-id={thing.id} data-key={placement.key} data-u={handle.u} data-v={handle.v} className="u-handle">
-            <rect className="u-grip" x={x - 10} y={y - 10} width="20" height="20" />
-            <rect x={x - 4} y={y - 4} width="8" height="8" />
+          <g key={`${String(handle.u)} ${String(handle.v)}`} data-hit="handle" data-id={thing.id} data-key={placement.key} data-u={handle.u} data-v={handle.v} className="u-handle" transform={`translate(${String(x)} ${String(y)})`}>
+            <rect className="u-grip" transform={outward(placement, handle)} />
+            <rect className="u-grip-seen" />
           </g>
         );
       })}
     </g>
   );
+}
+
+/** Pixels by which a grip reaches farther out than in, so that a low thing can still be taken by its middle. */
+const OUT = 6;
+
+function outward({ u, v }: Placement, handle: Handle): string {
+  return `translate(${String(OUT * (u.x * handle.u + v.x * handle.v))} ${String(OUT * (u.y * handle.u + v.y * handle.v))})`;
 }
 
 function pointOf({ u0, u1, v0, v1 }: Rect, { u, v }: Handle): { readonly u: number; readonly v: number } {

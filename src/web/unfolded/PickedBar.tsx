@@ -23,7 +23,10 @@ export function PickedBar({ screen }: { readonly screen: Screen }): ReactElement
   return (
     <div className="u-picked" role="group" aria-label={`${thing.id}, ${thing.what}`}>
       <p className="u-picked-name">
-        <strong>{thing.id}</strong> {thing.what}
+        <strong>{thing.id}</strong>{" "}
+        <span className="u-picked-what" title={thing.what}>
+          {thing.what}
+        </span>
       </p>
       {fieldsOf(typedFile(file), thing).map(({ label, text, write }) => (
         <LengthField key={`${thing.id} ${label}`} label={label} text={text} onChange={(typed) => edit(`${label} of ${thing.id}`, (draft) => write(draft, typed))} />
@@ -40,7 +43,7 @@ export function PickedBar({ screen }: { readonly screen: Screen }): ReactElement
             Duplicate
           </Button>
         )}
-        <Button className="button" onPress={() => takeAway(thing.kind, thing.id)}>
+        <Button className="button" onPress={() => takeAway(thing)}>
           {removalOf(thing.kind, thing.id)}
         </Button>
       </span>

@@ -10,7 +10,7 @@ import { GuideLines } from "./GuideLines.tsx";
 import { Handles } from "./Handles.tsx";
 import { hitOf } from "./hit.ts";
 import { Labels } from "./Labels.tsx";
-import { Marks } from "./Marks.tsx";
+import { Marks, plateOf } from "./Marks.tsx";
 import { marksOf } from "./marks.ts";
 import { thingsOf, type Thing } from "./things.ts";
 import type { Placement } from "./unfold.ts";
@@ -42,6 +42,7 @@ export function Sheet({ screen, placements, view, size, onPan, onZoom, onFit, re
   const filed = useMemo(() => thingsOf(file, screen), [file, screen]);
   const things = useMemo(() => inHand(filed, guides), [filed, guides]);
   const marks = useMemo(() => marksOf(screen, filed), [screen, filed]);
+  const plates = marks.flatMap((mark) => placements.filter(({ surface }) => surface.id === mark.surface).map((placement) => plateOf(mark, placement, view)));
   const picked = pickedThings(things, selection, placements);
   const keys = useSheetKeys({ screen, placements, things, view, size, onPan, onZoom, onFit, onCancel: () => setBusy(take({ kind: "cancel" })) });
   useWheel(svg, onPan, onZoom);
@@ -74,7 +75,6 @@ export function Sheet({ screen, placements, view, size, onPan, onZoom, onFit, re
       onPointerUp={onPointerUp}
       onPointerCancel={() => setBusy(take({ kind: "cancel" }))}
       onKeyDown={keys.onKeyDown}
-      onKeyUp={keys.onKeyUp}
       onFocus={(event: FocusEvent) => bringIntoView(event.target, svg.current, onPan)}
     >
       <g transform={`translate(${String(view.x)} ${String(view.y)}) scale(${String(view.scale)})`}>
@@ -88,7 +88,7 @@ export function Sheet({ screen, placements, view, size, onPan, onZoom, onFit, re
         ))}
       </g>
       {layers.dimensions && guides === undefined && <Dimensions placements={placements} things={things} view={view} />}
-      <Labels placements={placements} things={things.filter(({ kind }) => layers[kind === "item" ? "items" : "openings"])} view={view} />
+      <Labels placements={placements} things={things.filter(({ kind }) => layers[kind === "item" ? "items" : "openings"])} view={view} taken={guides === undefined ? plates : []} />
       {guides === undefined && <Marks marks={marks} placements={placements} view={view} />}
       {!reading && picked.map(({ thing, placement }) => <Handles key={placement.key} thing={thing} placement={placement} view={view} />)}
       {guides !== undefined && <GuideLines guides={guides} view={view} />}

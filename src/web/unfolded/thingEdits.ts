@@ -89,11 +89,15 @@ export function takeSize(draft: JobFileDraft, { id, rect }: Thing): void {
   opening.size = { width: lengthText(rect.u1 - rect.u0, draft.units), height: lengthText(rect.v1 - rect.v0, draft.units) };
 }
 
-/** Takes a thing away with all that goes with it, as one step that says so. */
-export function takeAway(kind: ThingKind, id: string): void {
-  const { edit, select } = useSession.getState();
+/** Takes a thing away with all that goes with it, as one step that says so. The focus goes to the face that it was on. */
+export function takeAway({ kind, id, surface }: Pick<Thing, "kind" | "id" | "surface">): void {
+  const { edit, select, screen } = useSession.getState();
   edit(removalOf(kind, id), (draft) => removeThing(draft as unknown as Draft, LISTS[kind], id));
-  select(undefined);
+  // The faces of a partition are shown only while it, or what is in it, is picked.
+  const isPartition = screen?.build.surfaces.some((one) => one.id === surface && one.kind === "partition") === true;
+  select(isPartition ? { kind: "partition", id: surface } : undefined);
+  const faces = [...document.querySelectorAll<SVGElement>('[data-hit="face"]')];
+  faces.find(({ dataset: { key } }) => key === surface || key?.startsWith(`${surface} `) === true)?.focus();
 }
 
 /** What taking a thing of the open job away does, in words. */

@@ -1,10 +1,14 @@
 import { useRef, useState } from "react";
+import type { JobFile } from "../../job/file.ts";
 import type { Rect, Screen, Surface, Vec2 } from "../../river/screen.ts";
+import type { Step } from "../state/history.ts";
+import type { Selection } from "../state/selection.ts";
 import { useSession } from "../state/session.ts";
 import { useSettings, type LayerId } from "../state/settings.ts";
 import { distancesOf, type Distance } from "./distances.ts";
 import { IDLE, turn } from "./gestures/gesture.ts";
 import type { Effect, Gesture, Handle, Hit, Input } from "./gestures/states.ts";
+import { cutTo, handReach, movedWithin } from "./heldOnFace.ts";
 import { partAt } from "./partPaths.ts";
 import { roundFigure, snapEdge, snapLines, snapMove, type SnapLine } from "./snap.ts";
 import { besideRect, copyThing, placeThing, unitsOf } from "./thingEdits.ts";
@@ -29,6 +33,10 @@ interface Held {
   readonly lines: readonly SnapLine[];
   readonly others: readonly Thing[];
   readonly handle: Handle | undefined;
+  /** What was picked before. */
+  readonly picked: Selection | undefined;
+  /** The step that the gesture makes; once it is no longer open, as after an undo in mid-drag, the hand holds nothing. */
+  readonly step: Step<JobFile> | undefined;
 }
 
 interface Sheet {
@@ -58,31 +66,42 @@ export function useConductor({ placements, view, onPan, onZoom }: Sheet): Conduc
   const pending = useRef<{ readonly rect: Rect }>(undefined);
   const written = useRef(-Infinity);
   const [guides, setGuides] = useState<Guides>();
+  const step = useSession(({ history }) => history.gesture);
 
-  const grasp = (id: string, key: string, handle: Handle | undefined): Held | undefined => {
-    const { screen, file } = useSession.getState();
+  /** Takes a thing into the hand and opens the gesture's step. */
+  const grasp = (label: string, id: string, key: string, handle: Handle | undefined): Held | undefined => {
+    const { screen, file, selection, beginGesture } = useSession.getState();
     const placement = placements.find((one) => one.key === key);
     if (screen === undefined || placement === undefined) return undefined;
     const { surface } = placement;
     const things = thingsOf(file, screen);
     const thing = things.find((one) => one.id === id && one.surface === surface.id);
     if (thing === undefined) return undefined;
-    return { thing, placement, surface, lines: snapLines(screen.build, surface, things, thing), others: things, handle };
+    beginGesture(label);
+    const lines = snapLines(screen.build, surface, things, thing);
+    return { thing, placement, surface, lines, others: things, handle, picked: selection, step: useSession.getState().history.gesture };
   };
+
+  /** The thing in the hand, as long as its step is open. */
+  const inHand = (): Held | undefined => (held.current?.step === useSession.getState().history.gesture ? held.current : undefined);
 
   /** Writes what is still to be written of the thing in the hand. */
   const write = (): void => {
-    if (held.current === undefined || pending.current === undefined) return;
-    const { thing, surface } = held.current;
+    const hand = inHand();
+    if (hand === undefined || pending.current === undefined) return;
+    const { thing, surface } = hand;
     const { rect } = pending.current;
     pending.current = undefined;
     written.current = performance.now();
     useSession.getState().edit("", (draft) => placeThing(draft, thing, rect, surface));
   };
 
-  const put = (rect: Rect, met: readonly SnapLine[]): void => {
-    if (held.current === undefined) return;
-    const { thing, surface, placement, others } = held.current;
+  const put = (wanted: Rect, met: readonly SnapLine[]): void => {
+    const hand = inHand();
+    if (hand === undefined) return;
+    const { thing, surface, placement, others, handle } = hand;
+    const reach = handReach(thing, surface);
+    const rect = handle === undefined ? movedWithin(wanted, reach) : cutTo(wanted, reach);
     pending.current = { rect };
     if (performance.now() - written.current >= WRITE_EVERY) write();
     setGuides({ id: thing.id, placement, rect, met, distances: distancesOf(rect, surface, others, thing.id) });
@@ -157,17 +176,15 @@ export function useConductor({ placements, view, onPan, onZoom }: Sheet): Conduc
         onZoom(effect.about, effect.times);
         return;
       case "begin move": {
-        const first = grasp(effect.id, effect.key, undefined);
+        const first = grasp(`${effect.copy ? "Copy" : "Move"} ${effect.id}`, effect.id, effect.key, undefined);
         if (first === undefined) return;
-        session.beginGesture(`${effect.copy ? "Copy" : "Move"} ${effect.id}`);
         const copy = effect.copy ? copied(first.thing) : undefined;
         held.current = copy === undefined ? first : { ...first, thing: { ...first.thing, id: copy } };
         session.select({ kind: first.thing.kind, id: copy ?? effect.id });
         return;
       }
       case "begin resize":
-        held.current = grasp(effect.id, effect.key, effect.handle);
-        if (held.current !== undefined) session.beginGesture(`Resize ${effect.id}`);
+        held.current = grasp(`Resize ${effect.id}`, effect.id, effect.key, effect.handle);
         return;
       case "move":
         move(effect.by, effect.free);
@@ -176,13 +193,17 @@ export function useConductor({ placements, view, onPan, onZoom }: Sheet): Conduc
         resize(effect.by, effect.free);
         return;
       case "finish":
-      case "abandon":
+      case "abandon": {
         if (effect.do === "finish") write();
+        const own = inHand();
+        if (own !== undefined && effect.do === "finish") session.endGesture();
+        if (own !== undefined && effect.do === "abandon") session.cancelGesture();
+        // A copy that is gone again is picked no longer.
+        if (held.current !== undefined && (own === undefined || effect.do === "abandon")) session.select(held.current.picked);
         pending.current = undefined;
         held.current = undefined;
         setGuides(undefined);
-        if (effect.do === "finish") session.endGesture();
-        else session.cancelGesture();
+      }
     }
   };
 
@@ -193,7 +214,7 @@ export function useConductor({ placements, view, onPan, onZoom }: Sheet): Conduc
       effects.forEach(carryOut);
       return next.state !== "idle";
     },
-    guides,
+    guides: step === undefined ? undefined : guides,
   };
 }
 
@@ -222,12 +243,12 @@ export function duplicateBeside(thing: Thing, surface: Surface): void {
   session.select({ kind: thing.kind, id });
 }
 
-/** Moves a thing by a step on its face. */
+/** Moves a thing by a step on its face, within the gesture that is open. */
 export function nudge(screen: Screen, thing: Thing, du: number, dv: number): void {
   const surface = screen.build.surfaces.find(({ id }) => id === thing.surface);
   if (surface === undefined) return;
-  const rect = shifted(thing.rect, thing.moves.u ? du : 0, thing.moves.v ? dv : 0);
-  useSession.getState().edit(`Move ${thing.id}`, (draft) => placeThing(draft, thing, rect, surface));
+  const rect = movedWithin(shifted(thing.rect, thing.moves.u ? du : 0, thing.moves.v ? dv : 0), handReach(thing, surface));
+  useSession.getState().edit("", (draft) => placeThing(draft, thing, rect, surface));
 }
 
 function reaches(free: boolean, { scale }: View): { readonly reach: number; readonly round: number } {

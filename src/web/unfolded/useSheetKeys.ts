@@ -1,4 +1,4 @@
-import { useRef, type KeyboardEvent } from "react";
+import { useCallback, useEffect, useRef, type KeyboardEvent } from "react";
 import type { Screen, Vec2 } from "../../river/screen.ts";
 import { nudgeStep } from "../state/lengthText.ts";
 import { useSession } from "../state/session.ts";
@@ -23,7 +23,6 @@ interface Sheet {
 
 interface Keys {
   readonly onKeyDown: (event: KeyboardEvent) => void;
-  readonly onKeyUp: (event: KeyboardEvent) => void;
 }
 
 const ARROWS: Readonly<Record<string, Vec2>> = {
@@ -38,7 +37,7 @@ const ZOOM = 1.25;
 
 /** The keys of the sheet: everything that a hand can do, without one. */
 export function useSheetKeys({ screen, placements, things, size, onPan, onZoom, onFit, onCancel }: Sheet): Keys {
-  const nudging = useRef(false);
+  const nudging = useNudging();
   const { selection } = useSession();
 
   const pickFocused = (target: EventTarget): void => {
@@ -72,8 +71,7 @@ export function useSheetKeys({ screen, placements, things, size, onPan, onZoom, 
       return;
     }
     const session = useSession.getState();
-    if (!nudging.current) session.beginGesture(`Move ${found.thing.id}`);
-    nudging.current = true;
+    nudging.begin(`Move ${found.thing.id}`);
     const by = nudgeStep(unitsOf(session.file)) * (event.shiftKey ? 10 : 1);
     const { u, v } = stepOnFace(found.placement, { x: way.x * by, y: way.y * by });
     nudge(screen, found.thing, u, v);
@@ -88,13 +86,13 @@ export function useSheetKeys({ screen, placements, things, size, onPan, onZoom, 
       if (way !== undefined && !command && !event.altKey) arrow(event, way);
       else if (event.key === "Escape") {
         if (session.history.gesture === undefined) session.select(undefined);
-        nudging.current = false;
+        nudging.end();
         onCancel();
       } else if ((event.key === "Enter" || event.key === " ") && !command) pickFocused(event.target);
       else if (event.key === "Delete" || event.key === "Backspace") {
         const found = picked(event.target);
         if (found === undefined) return;
-        takeAway(found.thing.kind, found.thing.id);
+        takeAway(found.thing);
       } else if (command && event.key.toLowerCase() === "d") {
         const found = picked(event.target);
         if (found !== undefined) duplicateBeside(found.thing, found.placement.surface);
@@ -104,10 +102,38 @@ export function useSheetKeys({ screen, placements, things, size, onPan, onZoom, 
       else return;
       event.preventDefault();
     },
-    onKeyUp: (event) => {
-      if (!nudging.current || ARROWS[event.key] === undefined) return;
-      nudging.current = false;
-      useSession.getState().endGesture();
+  };
+}
+
+interface Nudging {
+  /** Opens the gesture of a key that is held down, where it is not open yet. */
+  readonly begin: (label: string) => void;
+  readonly end: () => void;
+}
+
+/** One step for an arrow key held down, which ends when the key, the focus, the window or the sheet goes: a key let go elsewhere is not heard here. */
+function useNudging(): Nudging {
+  const listening = useRef<AbortController>(undefined);
+  const end = useCallback(() => {
+    if (listening.current === undefined) return;
+    listening.current.abort();
+    listening.current = undefined;
+    useSession.getState().endGesture();
+  }, []);
+  useEffect(() => end, [end]);
+  return {
+    end,
+    begin: (label) => {
+      const { history, beginGesture } = useSession.getState();
+      // Undo ends a gesture too.
+      if (listening.current !== undefined && history.gesture !== undefined) return;
+      beginGesture(label);
+      listening.current?.abort();
+      listening.current = new AbortController();
+      const { signal } = listening.current;
+      addEventListener("keyup", ({ key }) => (ARROWS[key] === undefined ? undefined : end()), { signal, capture: true });
+      for (const event of ["focusout", "blur", "pointerdown", "pagehide"]) addEventListener(event, end, { signal, capture: true });
+      document.addEventListener("visibilitychange", end, { signal });
     },
   };
 }

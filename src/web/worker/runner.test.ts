@@ -1,27 +1,64 @@
 import { describe, expect, it } from "vitest";
 import { DEMO_JOBS } from "../../../test/demoJobs.ts";
 import type { JsonValue } from "../../job/file.ts";
+import type { Screen, ScreenFinding } from "../../river/screen.ts";
+import type { System } from "../../units/format.ts";
+import type { GivenBook } from "./answers.ts";
 import { makeRunner } from "./runner.ts";
 
 const [demo] = DEMO_JOBS;
 if (demo === undefined) throw new Error("there is no demo job");
-const book = JSON.parse(demo.bookText) as JsonValue;
+const book: GivenBook = { kind: "book", book: JSON.parse(demo.bookText) as JsonValue };
+const noBook: GivenBook = { kind: "none", unpriced: "There is none.", mend: "Choose one." };
 
 describe("the worker's runner", () => {
   it("gives a screen that can be posted between threads, and the working of its findings", () => {
     const runner = makeRunner();
-    const answer = runner.run(demo.file, book);
+    const answer = runner.run(demo.file, book, "metric");
     if (answer.kind !== "screen") throw new Error(answer.kind);
     expect(structuredClone(answer)).toEqual(answer);
     for (const { id } of answer.screen.findings) expect(runner.working({ kind: "finding", id })).toBeDefined();
     expect(runner.working({ kind: "finding", id: "no such finding" })).toBeUndefined();
   });
 
-  it("gives the issues of a file, or of a price book, and goes on afterwards", () => {
+  it("gives the issues of a file and goes on afterwards", () => {
     const runner = makeRunner();
-    expect(runner.run({ ...demo.file, units: "furlongs" }, book).kind).toBe("issues");
-    expect(runner.run({ ...demo.file, units: "furlongs" }, null).kind).toBe("issues");
-    expect(runner.run(demo.file, null).kind).toBe("book issues");
-    expect(runner.run(demo.file, book).kind).toBe("screen");
+    expect(runner.run({ ...demo.file, units: "furlongs" }, book, "metric").kind).toBe("issues");
+    expect(runner.run(demo.file, book, "metric").kind).toBe("screen");
+  });
+
+  it("leaves out price and days where the book is missing or cannot be read, says why, and shows all the rest", () => {
+    const runner = makeRunner();
+    const screenWith = (given: GivenBook): Screen => {
+      const answer = runner.run(demo.file, given, "metric");
+      if (answer.kind !== "screen") throw new Error(answer.kind);
+      return answer.screen;
+    };
+    const priced = screenWith(book);
+    for (const given of [noBook, { kind: "book", book: null }] as const) {
+      const { build, findings, headline, quote, plan } = screenWith(given);
+      expect({ build, findings }).toEqual({ build: priced.build, findings: priced.findings });
+      expect([quote, plan]).toEqual([[], []]);
+      const { stops, watches, mass } = priced.headline;
+      expect(headline).toMatchObject({ stops, watches, mass });
+      expect(headline).toHaveProperty("unpriced", given.kind === "none" ? "There is none." : "The price book cannot be read.");
+      expect(runner.working({ kind: "mass of part", id: build.parts[0]!.id })).toBeDefined();
+      for (const kind of ["price", "delivery day"] as const) expect(runner.working({ kind })).toBeUndefined();
+      expect(runner.working({ kind: "quote line", id: priced.quote[0]!.id })).toBeUndefined();
+    }
+  });
+
+  it("words every finding in the units shown, with the same verdicts and numbers", () => {
+    const runner = makeRunner();
+    const findings = (system: System): readonly ScreenFinding[] => {
+      const answer = runner.run(demo.file, book, system);
+      if (answer.kind !== "screen") throw new Error(answer.kind);
+      return answer.screen.findings;
+    };
+    const [metric, imperial] = [findings("metric"), findings("imperial")];
+    expect(metric.map(({ id, verdict, facts }) => ({ id, verdict, facts }))).toEqual(imperial.map(({ id, verdict, facts }) => ({ id, verdict, facts })));
+    expect(metric.filter(({ says }) => /\d (in|ft|lb)\b|\d"/.test(says))).toEqual([]);
+    expect(imperial.filter(({ says }) => /\d (mm|kg)\b/.test(says))).toEqual([]);
+    expect(metric.filter(({ says }, at) => says !== imperial[at]!.says).length).toBeGreaterThan(10);
   });
 });
