@@ -41,12 +41,18 @@ export async function allFormulas(folders = PURE_ROOMS.map((room) => `src/${room
   return { found, defined };
 }
 
+/** Files deep in a room come before the front door that passes their formulas on. */
 function modulesIn(folder: string): readonly string[] {
   return readdirSync(folder, { recursive: true, encoding: "utf8" })
     .map((path) => join(folder, path).replaceAll("\\", "/"))
     .filter((path) => path.endsWith(".ts") && !path.endsWith(".test.ts") && !path.endsWith(".d.ts"))
     .filter((path) => !NOT_WALKED.some((start) => path.startsWith(start)))
-    .sort();
+    .sort()
+    .sort((a, b) => depth(b) - depth(a));
+}
+
+function depth(path: string): number {
+  return path.split("/").length;
 }
 
 /** An exported value; of a list or a record, what lies directly in it. */

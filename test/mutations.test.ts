@@ -4,7 +4,7 @@ import { issueText } from "../src/job/issue.ts";
 import { readJob } from "../src/job/read.ts";
 import { packFiles } from "../src/papers/pack.ts";
 import { compilePdf } from "../src/papers/pdf.ts";
-import { runRiver } from "../src/river/river.ts";
+import { makeRiver } from "../src/river/river.ts";
 import { brokenNumbers } from "./brokenNumbers.ts";
 import { DEMO_JOBS } from "./demoJobs.ts";
 import { type Mutation, mutate, pathsOf, seeded, valueAt } from "./mutate.ts";
@@ -27,7 +27,8 @@ const cases = makeCases();
 describe.each(DEMO_JOBS)("mutated job files of $name", ({ name }) => {
   it("give a list of issues or a whole river, never a crash and never a broken number", { timeout: 300_000 }, () => {
     const mine = cases.filter(({ demo }) => demo.name === name);
-    const outcomes = mine.map((one, at) => outcomeOf(one, at));
+    const run = makeRiver();
+    const outcomes = mine.map((one, at) => outcomeOf(run, one, at));
     expect(outcomes.filter((outcome) => outcome.startsWith("broken"))).toEqual([]);
     // Mutations that were all refused, or all taken, would test only half of what they are for.
     expect(outcomes.filter((outcome) => outcome === "river").length).toBeGreaterThan(mine.length / 10);
@@ -35,7 +36,7 @@ describe.each(DEMO_JOBS)("mutated job files of $name", ({ name }) => {
   });
 });
 
-function outcomeOf(one: Case, at: number): string {
+function outcomeOf(run: ReturnType<typeof makeRiver>, one: Case, at: number): string {
   try {
     const text = JSON.stringify(one.mutation.file);
     const read = readJob(text);
@@ -43,7 +44,7 @@ function outcomeOf(one: Case, at: number): string {
       const silent = read.issues.length === 0 || read.issues.some((issue) => issueText(issue).length < 10 || issue.wants === "");
       return silent ? said(one, "an issue that says nothing") : "issues";
     }
-    const river = runRiver(read.job, one.demo.book);
+    const river = run(read.job, one.demo.book);
     const broken = brokenNumbers(river);
     if (broken.length > 0) return said(one, broken.join(", "));
     if (at % PAPERS_EVERY === 0) {

@@ -84,6 +84,29 @@ describe.each(DEMO_JOBS)("the pack of $name", ({ job, book, text, file }) => {
     expect(rows.every((row) => row["currency"] === book.currency)).toBe(true);
   });
 
+  it("adds up to the heat that the box loses, and lists every surface that is asked for", () => {
+    const { tables } = river.heat;
+    const rows = csvOf(files, "heat.csv");
+    const parts = rows.filter((row) => row["kind"] !== "total");
+    expect(parts).toHaveLength(tables.faces.length + tables.junctions.length + tables.openings.length);
+    const total = Number(rows.find((row) => row["kind"] === "total")!["loss W/K"]);
+    expect(parts.reduce((sum, row) => sum + Number(row["loss W/K"]), 0)).toBeCloseTo(total, 9);
+    expect(total).toBe(river.findings.find(({ code }) => code === "heat loss")!.facts["loss"]);
+    const surfaces = csvOf(files, "surfaces.csv");
+    expect(surfaces.map((row) => Number(row["factor"]))).toEqual(tables.surfaces.map(({ factor }) => factor));
+    for (const row of surfaces) expect(Number(row["margin"]) < 0).toBe(row["verdict"] !== "pass");
+  });
+
+  it("prints a picture of every section that decides, each with its name", async () => {
+    const { pages } = await readPdf(compilePdf(typstOf(files)));
+    const all = bare(pages.map((page) => page.text).join(" ")).toLowerCase();
+    expect(river.heat.pictures.length).toBeGreaterThan(8);
+    for (const { name, coldest } of river.heat.pictures) {
+      expect(all).toContain(bare(name).toLowerCase());
+      expect(all).toContain(bare(coldest!.words).toLowerCase());
+    }
+  });
+
   it("dates every work item", () => {
     const rows = csvOf(files, "plan.csv");
     expect(rows.map((row) => [row["id"], row["start day"], row["finish day"]])).toEqual(

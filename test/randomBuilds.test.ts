@@ -6,12 +6,16 @@ import { assemble } from "../src/build/assemble.ts";
 import { type Build, surfaceOf } from "../src/build/build.ts";
 import { isBoxPart, type Part } from "../src/build/part.ts";
 import { type Block, blockOf } from "../src/build/surface.ts";
-import { runChecks } from "../src/checks/checks.ts";
+import { envelope } from "../src/checks/envelope/envelope.ts";
+import { fit } from "../src/checks/fit/fit.ts";
+import { mass as massCheck } from "../src/checks/mass/mass.ts";
 import { readJobValue } from "../src/job/read.ts";
 import { sampleJobFile } from "./sampleJob.ts";
 
 const SEED = 20270311;
 const RUNS = 400;
+/** Sections take far longer than the rest of a build. */
+const SECTIONED_RUNS = 12;
 
 interface Cut {
   readonly skip: number;
@@ -68,17 +72,19 @@ const jobs = fc
     laid: fc.constantFrom("before walls", "after walls"),
     studsFrom: fc.constantFrom("blind end", "door end"),
     partition: fc.option(fc.integer({ min: 1500, max: 4000 }), { nil: undefined }),
+    batts: fc.constantFrom(false, false, true),
     bare: fc.constantFrom([], ["roof"], ["blindEnd"], ["doorEnd"], ["right"]),
   })
   .map((one) => {
     const file = sampleJobFile();
     const wall = {
       what: "wall",
-      foam: { row: "foam-closed-cell-2lb", thickness: "2 in" },
+      foam: { row: "foam-closed-cell-2lb", thickness: one.batts ? "1 in" : "2 in" },
+      ...(one.batts ? { batts: { row: "batt-rock-1-1-2-16" } } : {}),
       studs: { row: "stud-2-1-2-18mil", track: "track-2-1-2-18mil", pitch: one.pitch, standOff: `${one.standOff} mm`, cornerPull: "3 in" },
       boards: one.layers.map((row) => ({ row, lay: one.lay })),
     };
-    const inner = { what: "inner", studs: { row: "stud-2-1-2-18mil", track: "track-2-1-2-18mil", pitch: "16 in" }, boards: [{ row: "gypsum-1-2" }] };
+    const inner = { what: "inner", studs: { row: "stud-2-1-2-18mil", track: "track-2-1-2-18mil", pitch: "16 in" }, ...(one.batts ? { batts: { row: "batt-glass-2-1-2-24" } } : {}), boards: [{ row: "gypsum-1-2" }] };
     const face = { buildUp: "wall", studsFrom: one.studsFrom };
     const faces = {
       left: face,
@@ -128,12 +134,12 @@ const BOARDS: ReadonlySet<string> = new Set(["board", "floor board"]);
 const STEEL: ReadonlySet<string> = new Set(["post", "rail", "corner fitting", "cross-member", "opening frame"]);
 
 describe("builds of random sound jobs", () => {
-  test("hold boards, studs and steel that keep out of one another", () => {
+  test("hold boards, batts, studs and steel that keep out of one another", () => {
     fc.assert(
       fc.property(jobs, (value) => {
         const build = buildOf(value);
         const solids = build.parts
-          .filter(({ role }) => STUDS.has(role) || BOARDS.has(role) || STEEL.has(role) || role === "track")
+          .filter(({ role }) => STUDS.has(role) || BOARDS.has(role) || STEEL.has(role) || role === "track" || role === "batt")
           .filter(isWhole)
           .map((part) => solidOf(build, part));
         const clashes = solids.flatMap((a, index) =>
@@ -152,7 +158,8 @@ describe("builds of random sound jobs", () => {
     fc.assert(
       fc.property(jobs, (value) => {
         const build = buildOf(value);
-        const troubles = runChecks(build)
+        const troubles = fit
+          .run(build)
           .filter(({ id, verdict }) => verdict === "stop" && (id.startsWith("fit/board") || id.startsWith("fit/snags")))
           .map(({ says }) => says);
         expect(troubles).toEqual([]);
@@ -168,10 +175,20 @@ describe("builds of random sound jobs", () => {
         const odd = build.parts.filter(({ mass, centre }) => !(mass > 0) || ![centre.x, centre.y, centre.z].every(Number.isFinite));
         expect(odd.map(({ id }) => id)).toEqual([]);
         const finished = build.parts.filter(({ temporary }) => !temporary).reduce((sum, { mass }) => sum + mass, 0);
-        const total = runChecks(build).find(({ id }) => id === "mass/total")?.facts["total"];
+        const total = massCheck.run(build).find(({ id }) => id === "mass/total")?.facts["total"];
         expect(Math.abs(Number(total) - finished)).toBeLessThan(0.0005);
       }),
       { seed: SEED, numRuns: RUNS },
+    );
+  });
+
+  test("can be cut into sections, and lose heat through them", { timeout: 120_000 }, () => {
+    fc.assert(
+      fc.property(jobs, (value) => {
+        const loss = envelope.run(buildOf(value)).find(({ id }) => id === "envelope/heat-loss")?.facts["loss"];
+        expect(Number(loss)).toBeGreaterThan(0);
+      }),
+      { seed: SEED, numRuns: SECTIONED_RUNS },
     );
   });
 });

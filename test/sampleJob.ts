@@ -53,6 +53,28 @@ export function sampleJobFile(): Record<string, unknown> {
   };
 }
 
+/** The plain job with batts: in front of thinner foam in the walls, and in a partition with a door between two rooms. */
+export function battedJobFile(): Record<string, unknown> {
+  const file = sampleJobFile();
+  const buildUps = file["buildUps"] as Record<string, object>;
+  return {
+    ...file,
+    buildUps: {
+      ...buildUps,
+      wall: { ...buildUps["wall"], foam: { row: "foam-closed-cell-2lb", thickness: "1-1/2 in" }, batts: { row: "batt-rock-1-1-2-16" } },
+      between: {
+        what: "partition with wool",
+        studs: { row: "stud-2-1-2-18mil", track: "track-2-1-2-18mil", pitch: "16 in" },
+        batts: { row: "batt-glass-2-1-2-16" },
+        boards: [{ row: "gypsum-1-2" }],
+      },
+    },
+    partitions: [{ id: "P1", at: "3 m", buildUp: "between" }],
+    rooms: [{ id: "R1", what: "Blind room" }, { id: "R2", what: "Door room" }],
+    openings: [{ id: "D1", kind: "personnel door", face: "P1", at: { along: "500 mm", up: "0 mm" }, size: { width: "800 mm", height: "2 m" } }],
+  };
+}
+
 /** Reads a job value that has to be right. */
 export function jobOf(value: unknown): Job {
   const read = readJobValue(value);

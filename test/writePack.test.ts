@@ -7,7 +7,7 @@ import { DEMO_JOBS } from "./demoJobs.ts";
 
 const { text, bookText } = DEMO_JOBS.at(-1)!;
 const STAGES = [
-  ...["build", "findings", "takeoff", "price", "plan", "drawings"].map((stage) => `computing the ${stage}`),
+  ...["build", "findings", "takeoff", "price", "plan", "heat", "drawings"].map((stage) => `computing the ${stage}`),
   "composing the papers", "setting pack.pdf",
 ];
 

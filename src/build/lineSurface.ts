@@ -4,13 +4,14 @@ import { intersect, type Rect } from "../geometry/rect.ts";
 import type { BuildUp } from "../job/job.ts";
 import { boardSurface } from "./boards/boardSurface.ts";
 import type { Framing, PlacedOpening, Snag } from "./build.ts";
+import { battParts } from "./framing/batts.ts";
 import { furringParts } from "./framing/furring.ts";
 import { blockingParts, type FramePlan, frameSurface } from "./framing/frameSurface.ts";
 import { partMaker } from "./makePart.ts";
 import type { Part } from "./part.ts";
 import { paintParts } from "./shell/coatings.ts";
 import { developedArea } from "./shell/skin.ts";
-import type { Steel } from "./steel.ts";
+import { type Steel, steelAt } from "./steel.ts";
 import type { Stack, Surface } from "./surface.ts";
 
 /** One side of a surface: faces have one, partitions two. */
@@ -27,7 +28,7 @@ export interface LinedSurface {
   readonly snags: readonly Snag[];
 }
 
-/** Studs, boards, backing, furring and paint of one surface. The first side's studs carry both sides. */
+/** Studs, boards, backing, batts, furring and paint of one surface. The first side's studs carry both sides, and its batts stand between them. */
 export function lineSurface(
   surface: Surface,
   sides: readonly LinedSide[],
@@ -66,7 +67,13 @@ export function lineSurface(
   }
   if (framed !== undefined && studs !== undefined && first.stack.studs !== undefined) {
     const track = catalogue.sections.get(studs.track);
-    parts.push(...blockingParts(track, first.stack.studs, rowSeams, framed.layout, holes, maker));
+    const blocking = blockingParts(track, first.stack.studs, rowSeams, framed.layout, holes, maker);
+    parts.push(...blocking);
+    const { batts } = first.stack;
+    if (batts !== undefined && first.buildUp.batts !== undefined) {
+      const taken = [...framed.parts, ...blocking, ...steelAt(steel, batts)].map(({ rect }) => rect);
+      parts.push(...battParts(first.buildUp.batts.row, batts, plan.rect, [...taken, ...holes], maker));
+    }
   }
   const framing = framed === undefined ? undefined : { surface: surface.id, seamLines: framed.layout.seamLines };
   return { framing, parts, snags };

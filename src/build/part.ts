@@ -10,6 +10,7 @@ export type AddedRole =
   | "opening frame"
   | "foam"
   | "stud" | "jamb stud" | "cripple stud" | "track" | "header" | "sill" | "blocking" | "corner angle"
+  | "batt"
   | "furring"
   | "board"
   | "floor board"

@@ -4,7 +4,7 @@ import type { Span, Stack } from "./surface.ts";
 
 /**
  * Where the layers of a build-up lie, inward from `base` (metres behind the inside plane). Studs stand their stand-off
- * away from the base; furring that stays lies on the studs; boards follow on the plane so reached, or on the foam where
+ * away from the base, batts between them are flush with their inner surface; furring that stays lies on the studs; boards follow on the plane so reached, or on the foam where
  * there are neither studs nor furring.
  */
 export function stackOf(buildUp: BuildUp | undefined, base = 0): Stack {
@@ -13,6 +13,7 @@ export function stackOf(buildUp: BuildUp | undefined, base = 0): Stack {
     buildUp?.studs === undefined
       ? undefined
       : span(base + buildUp.studs.standOff, catalogue.sections.get(buildUp.studs.row).depth);
+  const batts = studs === undefined ? undefined : battSpan(buildUp, (thickness) => ({ from: studs.to - thickness, to: studs.to }));
   const onStuds = studs?.to ?? foam?.to ?? base;
   const furring =
     buildUp?.furring === undefined || buildUp.furring.temporary
@@ -20,7 +21,7 @@ export function stackOf(buildUp: BuildUp | undefined, base = 0): Stack {
       : span(onStuds, catalogue.sections.get(buildUp.furring.row).depth);
   const boardPlane = furring?.to ?? onStuds;
   const boards = boardSpans(buildUp, boardPlane);
-  return { foam, studs, furring, boardPlane, boards, finished: boards.at(-1)?.to ?? boardPlane };
+  return { foam, studs, batts, furring, boardPlane, boards, finished: boards.at(-1)?.to ?? boardPlane };
 }
 
 /** The layers of a partition on the side toward the door end, outward from the studs: w runs below zero. */
@@ -30,6 +31,7 @@ export function nearStack(buildUp: BuildUp, studDepth: number): Stack {
   return {
     foam: undefined,
     studs,
+    batts: battSpan(buildUp, (thickness) => span(studs.from, thickness)),
     furring: undefined,
     boardPlane: studs.from,
     boards,
@@ -37,11 +39,11 @@ export function nearStack(buildUp: BuildUp, studDepth: number): Stack {
   };
 }
 
-/** The layers of a partition on the side toward the blind end: w runs above zero. */
-export function farStack(buildUp: BuildUp, studDepth: number): Stack {
-  const studs = { from: -studDepth / 2, to: studDepth / 2 };
-  const boards = boardSpans(buildUp, studs.to);
-  return { foam: undefined, studs, furring: undefined, boardPlane: studs.to, boards, finished: boards.at(-1)?.to ?? studs.to };
+/** The layers of a partition on the side toward the blind end: w runs above zero. Studs and batts are those of the near side. */
+export function farStack(buildUp: BuildUp, studDepth: number, { studs, batts }: Stack): Stack {
+  const boardPlane = studDepth / 2;
+  const boards = boardSpans(buildUp, boardPlane);
+  return { foam: undefined, studs, batts, furring: undefined, boardPlane, boards, finished: boards.at(-1)?.to ?? boardPlane };
 }
 
 /** Floor layers from the bare floor up, and foam below the bare floor, which is `thickness` thick. */
@@ -51,11 +53,16 @@ export function floorStack({ layers, foam }: FloorLayers, thickness: number): St
   return {
     foam: foam === undefined ? undefined : { from: -thickness - foam.thickness, to: -thickness },
     studs: undefined,
+    batts: undefined,
     furring: undefined,
     boardPlane: bareFloor,
     boards,
     finished: boards.at(-1)?.to ?? bareFloor,
   };
+}
+
+function battSpan(buildUp: BuildUp | undefined, place: (thickness: number) => Span): Span | undefined {
+  return buildUp?.batts === undefined ? undefined : place(catalogue.batts.get(buildUp.batts.row).thickness);
 }
 
 function boardSpans(buildUp: BuildUp | undefined, from: number): readonly Span[] {

@@ -16,6 +16,8 @@ export interface Span {
 export interface Stack {
   readonly foam: Span | undefined;
   readonly studs: Span | undefined;
+  /** Between the studs, flush with their inner surface. */
+  readonly batts: Span | undefined;
   /** Furring that stays; temporary furring takes no room in the stack. */
   readonly furring: Span | undefined;
   /** The plane that carries the boards. */

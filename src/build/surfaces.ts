@@ -234,6 +234,7 @@ function partitionSurface(job: Job, partition: Partition, planes: Planes, stacks
   if (near === undefined || studs === undefined) throw new RangeError(`partition ${partition.id} needs a build-up with studs`);
   const far = buildUpOf(job, partition.blindSide) ?? near;
   const depth = catalogue.sections.get(studs.row).depth;
+  const stack = nearStack(near, depth);
   const inside: Rect = {
     u0: stacks.left.finished,
     u1: planes.right - planes.left - stacks.right.finished,
@@ -253,8 +254,8 @@ function partitionSurface(job: Job, partition: Partition, planes: Planes, stacks
     panel: inside,
     profile: undefined,
     skinDepth: 0,
-    stack: nearStack(near, depth),
-    farStack: farStack(far, depth),
+    stack,
+    farStack: farStack(far, depth, stack),
     leafStack: undefined,
     lined: { ...inside, v0: stacks.floor.finished },
   };

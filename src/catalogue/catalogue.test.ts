@@ -51,6 +51,7 @@ describe("references between tables", () => {
     for (const { material } of catalogue.profiles.rows) expect(catalogue.materials.has(material), material).toBe(true);
     for (const { material } of catalogue.sections.rows) expect(catalogue.materials.has(material), material).toBe(true);
     for (const { material } of catalogue.foams.rows) expect(catalogue.materials.has(material), material).toBe(true);
+    for (const { material } of catalogue.batts.rows) expect(catalogue.materials.has(material), material).toBe(true);
     for (const box of catalogue.boxes.rows) {
       expect(catalogue.materials.has(box.floor.material)).toBe(true);
       for (const sheet of Object.values(box.sheets)) expect(catalogue.profiles.has(sheet), sheet).toBe(true);

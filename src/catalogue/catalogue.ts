@@ -1,4 +1,5 @@
 import { articleRows } from "./articles.ts";
+import { battRows } from "./batts.ts";
 import { boardRows } from "./boards.ts";
 import { boxRows } from "./boxes.ts";
 import { coatingRows } from "./coatings.ts";
@@ -20,6 +21,7 @@ export const catalogue = {
   fasteners: table("fasteners", fastenerRows),
   sealants: table("sealants", sealantRows),
   foams: table("foams", foamRows),
+  batts: table("batts", battRows),
   coatings: table("coatings", coatingRows),
   articles: table("articles", articleRows),
 } as const;

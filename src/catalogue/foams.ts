@@ -12,7 +12,7 @@ export const foamRows: readonly FoamRow[] = [
     closedCell: true,
     passThickness: { least: 0.015, greatest: 0.05 },
     nozzleRoom: 3 * inch,
-    barrierThickness: 2 * inch,
+    barrierThickness: null,
     setYield: 4000 * boardFoot,
     setMass: 455,
   },

@@ -162,9 +162,21 @@ export interface FoamRow extends Row {
   readonly passThickness: { readonly least: number; readonly greatest: number };
   /** Room that the gun needs in front of and around its nozzle. */
   readonly nozzleRoom: number;
+  /** From which a product states that it is its own vapour barrier; null where its maker states none. */
   readonly barrierThickness: number | null;
   readonly setYield: number;
   readonly setMass: number;
+}
+
+/** Wool cut to stand between studs by its own springiness. `pack` is how many batts come in one. */
+export interface BattRow extends Row {
+  readonly kind: "rock wool" | "glass wool";
+  readonly material: string;
+  readonly thickness: number;
+  readonly width: number;
+  readonly length: number;
+  readonly massPerArea: number;
+  readonly pack: number;
 }
 
 export interface CoatingRow extends Row {
@@ -203,4 +215,6 @@ export interface ArticleRow extends Row {
   readonly leaves?: { readonly count: 1 | 2; readonly width: number };
   readonly fireMinutes?: number;
   readonly glazed?: boolean;
+  /** Of the whole article from air to air, frame included, closed, W/(m2 K); a usual value where the maker's is not known. */
+  readonly transmittance?: number;
 }

@@ -2,6 +2,7 @@ import type { Build } from "../build/build.ts";
 import type { Comparison } from "../working/comparison.ts";
 import type { Quantity } from "../working/quantity.ts";
 import type { Source } from "../working/source.ts";
+import type { CheckContext } from "./context.ts";
 
 export type Verdict = "pass" | "watch" | "stop" | "note";
 
@@ -22,7 +23,10 @@ export interface Finding {
   readonly sources: readonly Source[];
 }
 
-/** A check asks one question of a build. Pure and quick; same build, same findings, same order. */
+/**
+ * A check asks one question of a build. Pure; same build, same findings, same order. What it solves it asks of the
+ * context, or of a fresh one where none is given.
+ */
 export interface Check {
   readonly id: string;
   readonly asks: string;
@@ -30,5 +34,7 @@ export interface Check {
   readonly needs: readonly string[];
   readonly leavesOut: string;
   readonly decides: string;
-  run(build: Build): readonly Finding[];
+  /** Solves so much that a hand on the drawing should not wait for it: the screen shows all other answers first. */
+  readonly isSlow?: true;
+  run(build: Build, context?: CheckContext): readonly Finding[];
 }

@@ -4,7 +4,7 @@ import { demoBuilds } from "../../test/demoBuilds.ts";
 import { handBuild } from "../../test/handBuilt.ts";
 import { typedAt } from "../job/file.ts";
 import type { Quantity } from "../working/quantity.ts";
-import { CHECKS, runChecks } from "./checks.ts";
+import { CHECKS, checksAt, runChecks } from "./checks.ts";
 
 test("every check says what it asks, needs, leaves out and who decides", () => {
   for (const check of CHECKS) {
@@ -13,6 +13,11 @@ test("every check says what it asks, needs, leaves out and who decides", () => {
     expect(check.leavesOut).not.toBe("");
     expect(check.decides).not.toBe("");
   }
+});
+
+test("quick and slow checks are all of them, the slow ones last", () => {
+  expect([...checksAt("quick"), ...checksAt("slow")]).toEqual(CHECKS);
+  expect(checksAt("slow").length).toBeGreaterThan(0);
 });
 
 describe.each(demoBuilds())("job fields behind the findings of $name", ({ build, file }) => {

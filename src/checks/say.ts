@@ -16,6 +16,11 @@ export interface Say {
   /** A thermal resistance in m2K/W, with the other system's figure behind it. */
   resistance(value: number): string;
   transmittance(value: number): string;
+  temperature(degrees: number): string;
+  /** Heat of a year, J. */
+  energy(joules: number): string;
+  /** Water on or in a layer, kg/m2. */
+  water(value: number): string;
   /** A share of one as a percentage. */
   share(ratio: number): string;
 }
@@ -37,6 +42,9 @@ export function sayIn(system: System): Say {
     resistance: (value) =>
       `${formatQuantity("thermalResistance", value, system, { digits: 3 })} (${formatQuantity("thermalResistance", value, other, { digits: 3 })})`,
     transmittance: (value) => formatQuantity("thermalTransmittance", value, system, { digits: 3 }),
+    temperature: (degrees) => formatQuantity("temperature", degrees, system),
+    energy: (joules) => formatQuantity("energy", joules, system, { unit: "kWh", digits: 3 }),
+    water: (value) => `${Number((value * 1000).toPrecision(2))} g/m2`,
     share: (ratio) => formatQuantity("ratio", ratio, system, { unit: "%", digits: 2 }),
   };
 }

@@ -11,6 +11,11 @@ export const HELP = `cornerpost: from one job file to a pack for the shop
       Prints the findings alone, worst first; with --working, the working of
       each. Needs no price book.
 
+  cornerpost foam <job file> [--build-up <name>] [--book <price book file>]
+      Looks for the least foam on each build-up, or on the one named, and
+      prints cold surfaces, heat loss and price by thickness, and what other
+      framing would do. Takes a while; the price book is found as for pack.
+
   cornerpost help
       Prints this.
 

@@ -1,9 +1,10 @@
-import { dirname, join } from "node:path";
+import { join } from "node:path";
 import { readJob } from "../job/read.ts";
 import { writePack } from "../river/pack.ts";
 import { formatQuantity } from "../units/format.ts";
 import { formatMoney } from "../units/money.ts";
 import { issueLines } from "./issues.ts";
+import { bookBeside } from "./bookBeside.ts";
 import { orUserError, readText } from "./readText.ts";
 import type { Terminal } from "./terminal.ts";
 
@@ -22,7 +23,7 @@ export function pack({ jobPath, folder, bookPath }: PackArguments, { out, error 
     return 1;
   }
   const { prices, units } = reading.job;
-  const usedBook = bookPath ?? join(dirname(jobPath), "price-books", `${prices.book}.price-book.json`);
+  const usedBook = bookPath ?? bookBeside(jobPath, prices.book);
   const bookText = readText(usedBook, "price book");
   const result = orUserError(() => writePack(jobText, bookText, folder, out), `the pack could not be written into ${folder}`);
   if (!result.ok) {

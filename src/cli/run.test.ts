@@ -102,6 +102,25 @@ describe("the command line", () => {
     expect(worked).toContain("Worked out");
   });
 
+  it("helps with foam", () => {
+    const path = jobWith((job) => {
+      job["box"] = { row: "10-standard", condition: "new" };
+      for (const field of ["openings", "items"]) job[field] = [];
+    });
+    const { code, out, error } = runWith(["foam", path, "--build-up", "ceiling", "--book", BOOK]);
+    expect(error).toBe("");
+    expect(code).toBe(0);
+    for (const word of ["least foam", "its own vapour barrier", "(now)", "studs at 24 in", "USD", "Licensed people"]) expect(out).toContain(word);
+  });
+
+  it("says that no build-up has foam", () => {
+    const path = jobWith((job) => {
+      const buildUps = job["buildUps"] as Record<string, Record<string, unknown>>;
+      for (const one of Object.values(buildUps)) delete one["foam"];
+    });
+    expect(runWith(["foam", path, "--book", BOOK])).toMatchObject({ code: 1, error: expect.stringContaining("no face") as string });
+  });
+
   it.each<[string, readonly string[], string]>([
     ["an unknown command", ["pakc"], 'no command "pakc"'],
     ["no job file", ["pack"], "needs a job file"],
@@ -110,6 +129,9 @@ describe("the command line", () => {
     ["an unknown option", ["check", DEMO, "--loud"], "--loud"],
     ["an option of another command", ["check", DEMO, "--into", "x"], "does not take --into"],
     ["an option of another command", ["pack", DEMO, "--into", "x", "--working"], "does not take --working"],
+    ["an option of another command", ["check", DEMO, "--build-up", "wall"], "does not take --build-up"],
+    ["an option of another command", ["foam", DEMO, "--into", "x"], "does not take --into"],
+    ["a build-up that is not there", ["foam", DEMO, "--build-up", "walls"], 'no build-up "walls" with foam; those with foam: wall, ceiling'],
     ["a file that is not there", ["check", "nowhere.json"], "it is not there"],
     ["a folder in place of a file", ["check", "examples"], "it is a folder"],
   ])("answers %s in plain words", (_, args, wanted) => {

@@ -1,6 +1,7 @@
 import { parseArgs } from "node:util";
 import { StageError } from "../river/river.ts";
 import { check } from "./check.ts";
+import { foam } from "./foam.ts";
 import { HELP } from "./help.ts";
 import { pack } from "./pack.ts";
 import { UserError } from "./readText.ts";
@@ -27,16 +28,18 @@ function command(args: readonly string[], terminal: Terminal): number {
     terminal.out(HELP);
     return 0;
   }
-  if (name !== "pack" && name !== "check") throw new UserError(`there is no command "${name}"; try: cornerpost help`);
+  if (name !== "pack" && name !== "check" && name !== "foam") throw new UserError(`there is no command "${name}"; try: cornerpost help`);
   const [jobPath, ...more] = rest;
   if (jobPath === undefined) throw new UserError(`${name} needs a job file: cornerpost ${name} <job file>`);
   if (more.length > 0) throw new UserError(`${name} takes one job file; "${more.join(" ")}" is too much`);
+  if (name !== "pack") refuse(values.into, "--into", name);
+  if (name !== "foam") refuse(values["build-up"], "--build-up", name);
   if (name === "check") {
-    refuse(values.into, "--into", name);
     refuse(values.book, "--book", name);
     return check(jobPath, values.working === true, terminal);
   }
   refuse(values.working, "--working", name);
+  if (name === "foam") return foam({ jobPath, bookPath: values.book, buildUp: values["build-up"] }, terminal);
   if (values.into === undefined) throw new UserError("pack needs a folder: cornerpost pack <job file> --into <folder>");
   return pack({ jobPath, folder: values.into, bookPath: values.book }, terminal);
 }
@@ -53,6 +56,7 @@ function parsed(args: readonly string[]) {
       options: {
         into: { type: "string" },
         book: { type: "string" },
+        "build-up": { type: "string" },
         working: { type: "boolean" },
         help: { type: "boolean", short: "h" },
       },

@@ -2,7 +2,7 @@ import type { Vec2 } from "../geometry/vector.ts";
 
 /** Drawing layers: what is drawn, not how. Line weight and look are in style.ts. */
 export const LAYERS = [
-  "outline", "frame", "skin", "foam", "studs", "furring", "boards", "seams", "openings", "swing", "trim", "articles", "items",
+  "outline", "frame", "skin", "foam", "batts", "studs", "furring", "boards", "seams", "openings", "swing", "trim", "articles", "items",
   "clear-space", "dimensions", "text", "origin", "hidden", "section-cut", "sheet",
 ] as const;
 export type Layer = (typeof LAYERS)[number];

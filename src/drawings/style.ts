@@ -29,6 +29,7 @@ export const STYLE: Readonly<Record<Layer, LayerStyle>> = {
   frame: look(0.35, BLACK, "#d0d0d0", 8),
   skin: look(0.3, BLACK, "#ffffff", 7),
   foam: look(0.09, GREY, "#f1ede0", 51),
+  batts: look(0.09, GREY, "#e9e6e2", 33),
   studs: look(0.25, DARK, "#c4c4c4", 4),
   furring: look(0.18, DARK, "#e0e0e0", 6),
   boards: look(0.18, BLACK, "#ffffff", 3),

@@ -66,6 +66,17 @@ export function edgesOf(ring: readonly Vec2[]): readonly (readonly [Vec2, Vec2])
   return ring.map((from, index) => [from, ring[(index + 1) % ring.length] as Vec2] as const);
 }
 
+/** True where a point lies inside an odd number of rings. */
+export function isInRings(rings: readonly (readonly Vec2[])[], { x, y }: Vec2): boolean {
+  let isInside = false;
+  for (const ring of rings) {
+    for (const [a, b] of edgesOf(ring)) {
+      if (a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)) isInside = !isInside;
+    }
+  }
+  return isInside;
+}
+
 /** True where the polygon is its own bounding rectangle. */
 export function isRect(polygon: Polygon): boolean {
   return polygon.holes.length === 0 && Math.abs(rectArea(polygonBounds(polygon)) - polygonArea(polygon)) < NO_AREA;

@@ -3,7 +3,7 @@ import type { BoardRow, SectionRow } from "../catalogue/rows.ts";
 import { sourceText } from "../working/source.ts";
 
 /** The tables of the catalogue that a job file takes rows from. */
-export const CHOICE_TABLES = ["boxes", "boards", "sections", "foams", "coatings", "articles"] as const;
+export const CHOICE_TABLES = ["boxes", "boards", "sections", "foams", "batts", "coatings", "articles"] as const;
 export type ChoiceTable = (typeof CHOICE_TABLES)[number];
 
 /** A row of the catalogue as a person chooses it. */
@@ -30,6 +30,8 @@ export function choicesOf(table: ChoiceTable): readonly Choice[] {
       return catalogue.sections.rows.map((row) => ({ ...plain(row), ...ofSection(row) }));
     case "foams":
       return catalogue.foams.rows.map((row) => ({ ...plain(row), group: row.closedCell ? "closed cell" : "open cell" }));
+    case "batts":
+      return catalogue.batts.rows.map((row) => ({ ...plain(row), group: row.kind, width: row.width, depth: row.thickness }));
     case "coatings":
       return catalogue.coatings.rows.map((row) => ({ ...plain(row), group: "coating" }));
     case "articles":

@@ -18,6 +18,7 @@ export const LABOUR_TASKS = {
   "rough-in penetration": "piece",
   "rough-in room": "piece",
   "spray foam": "m2 and pass",
+  "set batts": "m2",
   "board gypsum": "m2",
   "board wood panel": "m2",
   "board steel plate": "m2",

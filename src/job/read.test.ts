@@ -101,9 +101,9 @@ test("build-ups, partitions and openings without a meaning", () => {
     line 1: buildUps.ceiling.studs.pitch is "14 ft"; wanted: at most 3658 mm, so that gypsum-type-x-5-8 laid across studs reaches from stud to stud, for example "16 in".
     line 1: buildUps.leaf.studs is missing; wanted: studs that carry the furring.
     line 1: buildUps.leaf.furring.row is "stud-1-5-8-18mil"; wanted: a section of the shape hat or flat or channel or angle; this one is a stud, for example "hat-7-8-18mil".
-    line 1: faces.doorEnd.leafLining is "leaf"; wanted: a build-up of foam, boards and paint only: a leaf holds no studs or furring.
-    line 1: partitions[0].buildUp is "wall"; wanted: a build-up of studs, boards and paint only: a partition has no skin for foam, stand-off or furring.
-    line 1: partitions[0].blindSide is "wall"; wanted: a build-up of boards and paint only: the partition's own build-up gives the studs.
+    line 1: faces.doorEnd.leafLining is "leaf"; wanted: a build-up of foam, boards and paint only: a leaf holds no studs, batts or furring.
+    line 1: partitions[0].buildUp is "wall"; wanted: a build-up of studs, batts, boards and paint only: a partition has no skin for foam, stand-off or furring.
+    line 1: partitions[0].blindSide is "wall"; wanted: a build-up of boards and paint only: the partition's own build-up gives studs and batts.
     line 1: partitions[1].at is "3 m"; wanted: a place beyond that of partition P1: partitions are listed from the blind end.
     line 1: partitions[1].buildUp is "leaf"; wanted: a build-up with studs: a partition stands on nothing else.
     line 1: partitions[2].at is "13 m"; wanted: a place inside the box, which is 12032 mm long inside, for example "2 m".
@@ -115,6 +115,15 @@ test("build-ups, partitions and openings without a meaning", () => {
     line 1: openings[1].size is missing; wanted: the clear opening's size, or an article that has one, for example {"width":"36 in","height":"80 in"}.
     line 1: openings[1].frame.row is "stud-2-1-2-18mil"; wanted: a section of the shape hollow or angle or channel or flat; this one is a stud, for example "hss-2x2x3-16"."
   `);
+});
+
+test("batts want studs, and a pitch that they reach across", () => {
+  const { wall } = bunkRoom.buildUps;
+  const alone = changed(bunkRoom, "buildUps.wall", { what: "wool", batts: { row: "batt-rock-1-1-2-16" } });
+  const wide = changed(bunkRoom, "buildUps.wall", { ...wall, studs: { ...wall.studs, pitch: "24 in" }, batts: { row: "batt-rock-1-1-2-16" } });
+  expect(said(alone)).toMatchInlineSnapshot(`"line 1: buildUps.wall.studs is missing; wanted: studs that hold the batts."`);
+  expect(said(wide)).toMatchInlineSnapshot(`"line 1: buildUps.wall.studs.pitch is "24 in"; wanted: at most 406 mm, so that batt-rock-1-1-2-16 reaches from stud to stud, for example "16 in"."`);
+  expect(readJob(JSON.stringify(changed(bunkRoom, "buildUps.wall.batts", { row: "batt-rock-1-1-2-16" }))).ok).toBe(true);
 });
 
 test("linings that leave no room, with the numbers", () => {

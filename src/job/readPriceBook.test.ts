@@ -18,7 +18,7 @@ describe("the demo book", () => {
   test("reads without an issue, says that it is invented, and prices every row that is sold", () => {
     if (!read.ok) throw new Error(JSON.stringify(read.issues));
     expect(read.book.what).toContain("invented");
-    for (const table of ["sections", "boards", "foams", "coatings", "fasteners", "sealants", "articles"] as const) {
+    for (const table of ["sections", "boards", "foams", "batts", "coatings", "fasteners", "sealants", "articles"] as const) {
       expect(Object.keys(read.book.materials[table]).sort(), table).toEqual(catalogue[table].rows.map(({ id }) => id).sort());
     }
     expect(Object.keys(read.book.boxes).sort()).toEqual(catalogue.boxes.rows.map(({ id }) => id).sort());

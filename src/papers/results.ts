@@ -1,5 +1,6 @@
 import type { Build } from "../build/build.ts";
 import type { Finding } from "../checks/checks.ts";
+import type { HeatShown } from "../checks/heatShown.ts";
 import type { Drawing } from "../drawings/drawing.ts";
 import type { JobFile } from "../job/file.ts";
 import type { Job } from "../job/job.ts";
@@ -32,6 +33,7 @@ export interface Results {
   readonly job: Job;
   readonly build: Build;
   readonly findings: readonly Finding[];
+  readonly heat: HeatShown;
   readonly takeoff: Takeoff;
   readonly quote: Quote;
   readonly plan: ShopPlan;

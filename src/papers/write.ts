@@ -28,6 +28,13 @@ export function massText(kilograms: number, system: System): string {
   return formatQuantity("mass", kilograms, system, { unit: system === "metric" ? "kg" : "lb", digits: 1 });
 }
 
+/** A temperature to a tenth of a degree: "52.0 °F". */
+export function temperatureText(celsius: number, system: System): string {
+  const [number = "", unit = ""] = formatQuantity("temperature", celsius, system, { digits: 15 }).split(" ");
+  // Adding zero turns -0 into 0.
+  return `${(Number(Number(number).toFixed(1)) + 0).toFixed(1)} ${unit}`;
+}
+
 /** Money with its currency. Throws RangeError for a currency that money is not written in. */
 export function moneyText(cents: number, currency: string): string {
   return formatMoney(cents, currencyOf(currency));

@@ -5,7 +5,7 @@ import type { ShellDone } from "./shellItems.ts";
 
 const WALLS = ["left", "right", "blindEnd", "doorEnd"];
 
-/** Framing, wires in the walls, foam, boards, partitions, tape. Gives what fitting out follows. */
+/** Framing, wires in the walls, foam, batts, boards, partitions, tape. Gives what fitting out follows. */
 export function liningItems(build: Build, plan: Draft, holds: readonly HoldPoint[], labour: readonly LabourWork[], { primed }: ShellDone): After {
   const base = build.job.floor.laid === "before walls" ? floorItems(plan, labour, primed) : primed;
   const walls = WALLS.flatMap((id) => framingItems(build, plan, id, base));
@@ -20,15 +20,17 @@ export function liningItems(build: Build, plan: Draft, holds: readonly HoldPoint
   );
   const foamed = foamItems(plan, holds, labour, checked);
   const cleared = plan.work("furring-off", "take off temporary furring", ({ task }) => task === "take off furring", foamed);
+  const filled = battItems(plan, "batts", "batts between the studs of walls and ceiling", [...WALLS, "roof"], cleared);
   const ceiling = (after: After): After => boardItems(plan, labour, { id: "ceiling", what: "ceiling boards", places: ["roof"] }, after);
   const wall = (after: After): After => boardItems(plan, labour, { id: "walls", what: "wall boards", places: WALLS }, after);
-  const boarded = build.job.ceilingFirst ? wall(ceiling(cleared)) : ceiling(wall(cleared));
+  const boarded = build.job.ceilingFirst ? wall(ceiling(filled)) : ceiling(wall(filled));
   const parted = build.surfaces
     .filter(({ kind }) => kind === "partition")
     .reduce((after, { id, name }) => {
       const welded = plan.work(`weld/${id}`, `weld opening frames, ${name}`, ({ task, place }) => task === "weld frame" && place === id, after);
       const studs = framingItems(build, plan, id, welded);
-      return boardItems(plan, labour, { id: `boards/${id}`, what: `boards of ${name}`, places: [id] }, studs);
+      const stuffed = battItems(plan, `batts/${id}`, `batts of ${name}`, [id], studs);
+      return boardItems(plan, labour, { id: `boards/${id}`, what: `boards of ${name}`, places: [id] }, stuffed);
     }, boarded);
   const taped = plan.work("tape", "tape and fill joints", ({ task }) => task === "tape and fill", parted);
   return taped === parted ? parted : plan.wait("wait/tape", "joint compound dries", usualWait(TAPE_DRIES, "three coats of compound, each dry overnight"), taped);
@@ -70,6 +72,10 @@ function foamItems(plan: Draft, holds: readonly HoldPoint[], labour: readonly La
     ({ task, place }) => task === "inspect" && place === "foam",
     before,
   );
+}
+
+function battItems(plan: Draft, id: string, what: string, places: readonly string[], after: After): After {
+  return plan.work(id, what, ({ task, place }) => task === "set batts" && places.includes(place), after);
 }
 
 interface Boarding {

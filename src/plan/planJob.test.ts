@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { checkWorking } from "../../test/checkWorking.ts";
 import { demoBuilds } from "../../test/demoBuilds.ts";
-import { jobOf, sampleJobFile } from "../../test/sampleJob.ts";
+import { battedJobFile, jobOf, sampleJobFile } from "../../test/sampleJob.ts";
 import { assemble } from "../build/assemble.ts";
 import type { Build } from "../build/build.ts";
 import { catalogue } from "../catalogue/catalogue.ts";
@@ -190,6 +190,13 @@ describe("a plain box", () => {
     const at = (id: string): number => clock(early.find((item) => item.id === id)!.start);
     expect(at("floor/1")).toBeLessThan(at("framing/left"));
   });
+
+  test("batts follow the signed foam and come before the boards over them, in a partition after its studs", () => {
+    const { items } = plan(assemble(jobOf(battedJobFile())));
+    const order = ["hold/foam", "batts", "walls/1", "framing/P1", "batts/P1", "boards/P1/1"];
+    const dated = order.map((id) => items.find((item) => item.id === id)!);
+    for (const [index, { start }] of dated.slice(1).entries()) expect(clock(start), order[index + 1]).toBeGreaterThanOrEqual(clock(dated[index]!.finish));
+  });
 });
 
 /** The person-hours behind an item's hours: what a crew shares, or the inspection itself. */
@@ -204,7 +211,7 @@ function personHoursIn({ origin, value }: Quantity): number {
 function withLonger(days: number): PriceBook {
   const longer = <E extends { readonly leadDays: number }>(rows: Readonly<Record<string, E>>): Record<string, E> =>
     Object.fromEntries(Object.entries(rows).map(([id, row]) => [id, { ...row, leadDays: row.leadDays + days }]));
-  const { sections, boards, foams, coatings, fasteners, sealants, articles, items } = book.materials;
+  const { sections, boards, foams, batts, coatings, fasteners, sealants, articles, items } = book.materials;
   return {
     ...book,
     boxes: Object.fromEntries(Object.entries(book.boxes).map(([id, row]) => [id, longer(row)])),
@@ -212,6 +219,7 @@ function withLonger(days: number): PriceBook {
       sections: longer(sections),
       boards: longer(boards),
       foams: longer(foams),
+      batts: longer(batts),
       coatings: longer(coatings),
       fasteners: longer(fasteners),
       sealants: longer(sealants),

@@ -65,7 +65,7 @@ export function makePack(
 }
 
 /** The stages before the papers, in the order in which they run. */
-const COMPUTING: readonly StageName[] = ["build", "findings", "takeoff", "price", "plan", "drawings"];
+const COMPUTING: readonly StageName[] = ["build", "findings", "takeoff", "price", "plan", "heat", "drawings"];
 /** About the shares of the time that are over when all is computed, and when the papers are composed. */
 const COMPUTED = 0.2;
 const COMPOSED = 0.6;

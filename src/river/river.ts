@@ -1,6 +1,8 @@
 import { assemble } from "../build/assemble.ts";
 import type { Build } from "../build/build.ts";
-import { type Finding, runChecks } from "../checks/checks.ts";
+import { type CheckContext, type Finding, makeContext, type Pace, runChecks } from "../checks/checks.ts";
+import { studyEnvelope } from "../checks/envelope.ts";
+import { heatShown } from "../checks/heatShown.ts";
 import { draw } from "../drawings/draw.ts";
 import type { Job } from "../job/job.ts";
 import type { PriceBook } from "../job/priceBook.ts";
@@ -26,18 +28,23 @@ export function runRiver(job: Job, book: PriceBook): River {
  * so that a new price book leaves build, findings, takeoff and drawings as they are. `onStage` is told of each stage as it starts.
  */
 export function makeRiver(onStage: OnStage = () => undefined): (job: Job, book: PriceBook) => River {
-  const undrawn = makeUndrawnRiver(onStage);
+  const context = makeContext();
+  const undrawn = makeUndrawnRiver(onStage, "any", context);
+  const heat = remembered("heat", onStage, (build: Build, findings: readonly Finding[]) => heatShown(build, studyEnvelope(build, context), findings));
   const drawings = remembered("drawings", onStage, draw);
   return (job, book) => {
     const results = undrawn(job, book);
-    return { ...results, drawings: drawings(results.build) };
+    return { ...results, heat: heat(results.build, results.findings), drawings: drawings(results.build) };
   };
 }
 
-/** The same without drawings, for whoever draws the build itself. */
-export function makeUndrawnRiver(onStage: OnStage = () => undefined): (job: Job, book: PriceBook) => Omit<River, "drawings"> {
+/** What a river gives without drawings and without the pictures and tables of heat. */
+export type UndrawnRiver = Omit<River, "drawings" | "heat">;
+
+/** The same for whoever draws the build itself, and with the checks of one pace alone where that is asked for. */
+export function makeUndrawnRiver(onStage: OnStage = () => undefined, pace: Pace = "any", context: CheckContext = makeContext()): (job: Job, book: PriceBook) => UndrawnRiver {
   const build = remembered("build", onStage, assemble);
-  const findings = remembered("findings", onStage, runChecks);
+  const findings = remembered("findings", onStage, (built: Build) => runChecks(built, context, pace));
   const takeoff = remembered("takeoff", onStage, takeOffBuild);
   const quote = remembered("price", onStage, priceJob);
   const plan = remembered("plan", onStage, planJob);
@@ -58,9 +65,22 @@ export function makeUndrawnRiver(onStage: OnStage = () => undefined): (job: Job,
 }
 
 /** The first stages alone, which need no price book. Throws StageError where one of them could not compute. */
-export function checkJob(job: Job): { readonly build: Build; readonly findings: readonly Finding[] } {
-  const build = inStage("build", () => assemble(job));
-  return { build, findings: inStage("findings", () => runChecks(build)) };
+export function checkJob(job: Job): Checked {
+  return makeChecking("any")(job);
+}
+
+/** A build with what the checks of a pace found. */
+export interface Checked {
+  readonly build: Build;
+  readonly findings: readonly Finding[];
+}
+
+/** The first stages alone, with the checks of a pace, remembering from job to job what they solved. */
+export function makeChecking(pace: Pace, context: CheckContext = makeContext()): (job: Job) => Checked {
+  return (job) => {
+    const build = inStage("build", () => assemble(job));
+    return { build, findings: inStage("findings", () => runChecks(build, context, pace)) };
+  };
 }
 
 type OnStage = (stage: StageName) => void;

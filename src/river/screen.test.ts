@@ -34,9 +34,41 @@ describe.each(DEMO_JOBS)("numbers on the screen of $name", ({ job, book }) => {
     for (const { id } of findings) expect(river.working({ kind: "finding", id })).toBeDefined();
   });
 
+  it("of heat lead to theirs, before and after the slow checks run apart", () => {
+    const { faces, junctions, openings, loss, yearlyHeat } = river.heat()!;
+    for (const { surface, field, bridged } of faces) {
+      expect(results({ kind: "field transmittance", id: surface })).toEqual([field]);
+      expect(results({ kind: "face transmittance", id: surface })).toEqual([bridged]);
+    }
+    for (const { id, psi } of junctions) expect(results({ kind: "junction transmittance", id })).toEqual([psi]);
+    for (const { opening, transmittance } of openings) expect(results({ kind: "opening transmittance", id: opening })).toEqual([transmittance]);
+    expect(results({ kind: "heat loss" })).toEqual([loss]);
+    expect(results({ kind: "yearly heat" })).toEqual([yearlyHeat]);
+    const apart = makeScreenRiver();
+    expect(apart.heat()).toBeUndefined();
+    expect(apart.sections()).toEqual([]);
+    apart.quick(job, book);
+    apart.slow(job);
+    expect(apart.heat()).toEqual(river.heat());
+    expect(apart.sections()).toEqual(river.sections());
+  });
+
+  it("stand behind a picture for every section listed, which can be posted between threads", () => {
+    const sections = river.sections();
+    expect(new Set(sections.map(({ name }) => name)).size).toBe(sections.length);
+    for (const { id, coldest } of sections) {
+      const picture = river.picture(id, "design", job.units);
+      expect(picture?.coldest).toEqual(coldest);
+      expect(structuredClone(picture)).toEqual(picture);
+    }
+    expect(river.picture(sections[0]!.id, 0, job.units)?.hour).toBe(job.site.monthly === undefined ? undefined : 0);
+    expect(river.picture("no such section", "design", job.units)).toBeUndefined();
+  });
+
   it("lead nowhere where the last run has no such thing", () => {
     const kinds = ["finding", "mass of part", "mass of role", "size of part", "quote line", "quote count", "quote group", "plan item"] as const;
-    for (const kind of kinds) expect(river.working({ kind, id: "no such thing" })).toBeUndefined();
+    const ofHeat = ["field transmittance", "face transmittance", "junction transmittance", "opening transmittance"] as const;
+    for (const kind of [...kinds, ...ofHeat]) expect(river.working({ kind, id: "no such thing" })).toBeUndefined();
   });
 });
 

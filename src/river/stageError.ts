@@ -1,5 +1,5 @@
 /** The stages of the river, by the words that messages call them. */
-export type StageName = "build" | "findings" | "takeoff" | "price" | "plan" | "drawings" | "headline" | "papers";
+export type StageName = "build" | "findings" | "heat" | "takeoff" | "price" | "plan" | "drawings" | "headline" | "papers";
 
 /** A stage met a bug or left its domain: nothing was computed there, and nothing stands in for it. */
 export class StageError extends Error {

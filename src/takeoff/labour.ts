@@ -36,6 +36,7 @@ export function labourOf(build: Build, book: PriceBook): readonly LabourWork[] {
     ...framingWork(parts),
     ...roughIn(build),
     ...foamWork(parts),
+    ...battWork(parts),
     ...boardWork(parts),
     ...fitWork(parts),
   ].map((amount) => workOf(amount, book));
@@ -198,6 +199,16 @@ function foamWork(parts: readonly Part[]): readonly TaskAmount[] {
       parts: [part.id],
     }));
   });
+}
+
+function battWork(parts: readonly Part[]): readonly TaskAmount[] {
+  const batts = byKey(parts, ({ role, surface }) => (role === "batt" ? surface : undefined));
+  return [...batts].map(([place, group]) => ({
+    task: "set batts",
+    place,
+    A: apply(netArea, { A: group.map(areaOf) }, { means: `area of batts on ${place}` }),
+    parts: group.map(({ id }) => id),
+  }));
 }
 
 function boardWork(parts: readonly Part[]): readonly TaskAmount[] {

@@ -42,7 +42,7 @@ describe.each(demos)("identity: $name", ({ build }) => {
   test("net amounts are the sums of the parts", () => {
     const sum = (amount: (part: Part) => number): number => added(build).reduce((total, part) => total + amount(part), 0);
     const bars = sum(({ shape }) => (shape.kind === "bar" ? shape.length : 0));
-    const boards = sum(({ shape }) => (shape.kind === "panel" ? shape.area : 0));
+    const boards = sum(({ shape, row }) => (shape.kind === "panel" && row?.table === "boards" ? shape.area : 0));
     const foam = sum(({ shape }) => (shape.kind === "fill" ? shape.volume : 0));
     const films = sum(({ shape }) => (shape.kind === "film" ? shape.area : 0));
     expect(netOf(linesOf(takeoff, "sections"))).toBeCloseTo(bars, 9);
@@ -69,7 +69,7 @@ describe.each(demos)("identity: $name", ({ build }) => {
 
   test("every bar and board is in the cut list, from a bar or sheet that was bought", () => {
     const cut = new Set(takeoff.cutList.map(({ part }) => part));
-    const wanted = added(build).filter(({ shape, row }) => row !== undefined && (shape.kind === "bar" || shape.kind === "panel"));
+    const wanted = added(build).filter(({ shape, row }) => row?.table === "boards" || (row !== undefined && shape.kind === "bar"));
     expect(wanted.map(({ id }) => id).filter((id) => !cut.has(id))).toEqual([]);
     for (const { label, length, from, cuts } of takeoff.cutList) {
       expect(length, label).toBeLessThanOrEqual(Math.max(from.length, from.width ?? from.length) + 1e-5);

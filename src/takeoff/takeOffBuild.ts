@@ -2,6 +2,7 @@ import type { Build } from "../build/build.ts";
 import { isBoxPart } from "../build/part.ts";
 import { pieceLabels } from "./labels.ts";
 import { barLines } from "./lines/bars.ts";
+import { battLines } from "./lines/batts.ts";
 import { boardLines } from "./lines/boards.ts";
 import { coatingLines } from "./lines/coatings.ts";
 import { fastenerLines } from "./lines/fasteners.ts";
@@ -24,6 +25,7 @@ export function takeOffBuild(build: Build): Takeoff {
       boxLine(build),
       ...bars.lines,
       ...foamLines(parts),
+      ...battLines(parts),
       ...boards.lines,
       ...coatingLines(parts),
       ...articleLines(parts),

@@ -2,7 +2,7 @@ import type { RowRef } from "../build/part.ts";
 import type { Quantity } from "../working/quantity.ts";
 
 export type TakeoffGroup =
-  | "box" | "steel" | "framing" | "foam" | "boards" | "floor" | "coatings" | "openings" | "items" | "fasteners" | "sealants";
+  | "box" | "steel" | "framing" | "foam" | "batts" | "boards" | "floor" | "coatings" | "openings" | "items" | "fasteners" | "sealants";
 
 /** One thing to have: how much is in the box, and how much has to be bought in whole stock. */
 export interface TakeoffLine {

@@ -68,6 +68,16 @@ test.for(LOOKS)(
     await page.getByRole("tab", { name: "Three dimensions" }).click();
     await page.getByRole("combobox", { name: "Section" }).selectOption("Level");
     await look(page, "three dimensions");
+    await page.getByRole("tab", { name: "Heat" }).click();
+    const probe = page.getByRole("application");
+    await probe.focus();
+    await page.keyboard.press("Home");
+    await look(page, "heat");
+    const isNarrow = width < 700;
+    if (isNarrow) await page.getByRole("button", { name: /Section$/ }).click();
+    await page.getByRole("option", { name: /^The whole box/ }).click();
+    await page.getByRole("table", { name: "Faces", exact: true }).waitFor();
+    await look(page, "heat of the whole box");
     await page.getByRole("tab", { name: "Papers" }).click();
     await page.getByRole("button", { name: /^Make the pack/ }).waitFor();
     await look(page, "papers");

@@ -60,6 +60,9 @@ test.for(WINDOWS)("everything can be reached on $name", async ({ options }, { ap
 
   await page.getByRole("tab", { name: "Three dimensions" }).click();
   await reachable(page, "three dimensions", page.getByRole("combobox", { name: "Section" }), page.getByRole("button", { name: /^Peel/ }));
+  await page.getByRole("tab", { name: "Heat" }).click();
+  await page.getByRole("application").waitFor();
+  await reachable(page, "heat", page.getByRole("radio", { name: /^December/ }), page.getByRole("button", { name: /^1: mark/ }));
   await page.getByRole("tab", { name: "Papers" }).click();
   await reachable(page, "papers", page.getByRole("button", { name: /^Make the pack/ }));
   await page.getByRole("tab", { name: "Compare" }).click();

@@ -14,6 +14,7 @@ interface Frame {
   /** Free area over the area of that opening. */
   readonly freeShare: number;
   readonly power?: number;
+  readonly transmittance?: number;
 }
 
 const FLANGE = 0.038;
@@ -42,7 +43,7 @@ const openings = SQUARES.flatMap(({ inches, damper, screen, louvre }) => {
   const size = `${inches} x ${inches} in`;
   const name = `${inches}x${inches}`;
   return [
-    flanged({ id: `damper-${name}`, what: `motorised insulated damper ${size}, closes on loss of power`, kind: "damper", ...side, depth: 0.13, mass: damper, freeShare: 0.82, power: 6 }),
+    flanged({ id: `damper-${name}`, what: `motorised insulated damper ${size}, closes on loss of power`, kind: "damper", ...side, depth: 0.13, mass: damper, freeShare: 0.82, power: 6, transmittance: 3 }),
     flanged({ id: `screen-${name}`, what: `insect and bird screen ${size}, stainless mesh`, kind: "screen", ...side, depth: 0.03, mass: screen, freeShare: 0.6 }),
     flanged({ id: `louvre-storm-${name}`, what: `storm louvre ${size}, drainable blades`, kind: "louvre", ...side, depth: 0.1, mass: louvre, freeShare: 0.45 }),
   ];

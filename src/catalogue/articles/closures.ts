@@ -13,6 +13,7 @@ interface Leaf {
   readonly mass: number;
   readonly fireMinutes?: number;
   readonly glazed?: boolean;
+  readonly transmittance?: number;
 }
 
 const FRAME_FACE = 2;
@@ -40,6 +41,7 @@ interface Pane {
   readonly width: number;
   readonly height: number;
   readonly mass: number;
+  readonly transmittance: number;
   /** Clear opening in m2; left out where the window does not open. */
   readonly freeArea?: number;
 }
@@ -61,18 +63,18 @@ function window({ width, height, ...kept }: Pane): ArticleRow {
 
 /** Doors, windows and hatches. */
 export const closureArticles: readonly ArticleRow[] = [
-  door({ id: "door-steel-36x80", what: "insulated steel door 36 x 80 in, single leaf, frame and sill", leafWidth: 36, leafHeight: 80, depth: 0.122, mass: 62 }),
-  door({ id: "door-steel-glazed-36x80", what: "insulated steel door 36 x 80 in with vision panel", leafWidth: 36, leafHeight: 80, depth: 0.122, mass: 66, glazed: true }),
-  door({ id: "door-fire-90-36x80", what: "steel fire door 36 x 80 in, 90 minutes, with closer and panic bar", leafWidth: 36, leafHeight: 80, depth: 0.122, mass: 88, fireMinutes: 90 }),
-  door({ id: "door-steel-72x84", what: "insulated steel equipment door 72 x 84 in, two leaves", leafWidth: 72, leafHeight: 84, leafCount: 2, depth: 0.122, mass: 128 }),
+  door({ id: "door-steel-36x80", what: "insulated steel door 36 x 80 in, single leaf, frame and sill", leafWidth: 36, leafHeight: 80, depth: 0.122, mass: 62, transmittance: 2.2 }),
+  door({ id: "door-steel-glazed-36x80", what: "insulated steel door 36 x 80 in with vision panel", leafWidth: 36, leafHeight: 80, depth: 0.122, mass: 66, transmittance: 2.5, glazed: true }),
+  door({ id: "door-fire-90-36x80", what: "steel fire door 36 x 80 in, 90 minutes, with closer and panic bar", leafWidth: 36, leafHeight: 80, depth: 0.122, mass: 88, transmittance: 2.8, fireMinutes: 90 }),
+  door({ id: "door-steel-72x84", what: "insulated steel equipment door 72 x 84 in, two leaves", leafWidth: 72, leafHeight: 84, leafCount: 2, depth: 0.122, mass: 128, transmittance: 2.3 }),
   door({ id: "door-interior-32x80", what: "interior door 32 x 80 in, hollow core, steel frame", leafWidth: 32, leafHeight: 80, depth: 0.12, mass: 28 }),
   door({ id: "door-interior-36x80", what: "interior door 36 x 80 in, solid core, steel frame", leafWidth: 36, leafHeight: 80, depth: 0.12, mass: 46 }),
-  window({ id: "window-fixed-24x36", what: "fixed window 24 x 36 in, double glazed, thermally broken frame", width: 24, height: 36, mass: 21 }),
-  window({ id: "window-fixed-36x36", what: "fixed window 36 x 36 in, triple glazed, thermally broken frame", width: 36, height: 36, mass: 38 }),
-  window({ id: "window-fixed-48x36", what: "fixed window 48 x 36 in, triple glazed, thermally broken frame", width: 48, height: 36, mass: 50 }),
-  window({ id: "window-slider-36x36", what: "sliding window 36 x 36 in, double glazed, with insect screen", width: 36, height: 36, mass: 27, freeArea: 0.34 }),
-  window({ id: "window-slider-48x36", what: "sliding window 48 x 36 in, double glazed, with insect screen", width: 48, height: 36, mass: 35, freeArea: 0.46 }),
-  window({ id: "window-escape-36x48", what: "side-hung escape window 36 x 48 in, clear opening 0.62 x 0.95 m, double glazed", width: 36, height: 48, mass: 37, freeArea: 0.62 * 0.95 }),
+  window({ id: "window-fixed-24x36", what: "fixed window 24 x 36 in, double glazed, thermally broken frame", width: 24, height: 36, mass: 21, transmittance: 2 }),
+  window({ id: "window-fixed-36x36", what: "fixed window 36 x 36 in, triple glazed, thermally broken frame", width: 36, height: 36, mass: 38, transmittance: 1.3 }),
+  window({ id: "window-fixed-48x36", what: "fixed window 48 x 36 in, triple glazed, thermally broken frame", width: 48, height: 36, mass: 50, transmittance: 1.3 }),
+  window({ id: "window-slider-36x36", what: "sliding window 36 x 36 in, double glazed, with insect screen", width: 36, height: 36, mass: 27, transmittance: 2.4, freeArea: 0.34 }),
+  window({ id: "window-slider-48x36", what: "sliding window 48 x 36 in, double glazed, with insect screen", width: 48, height: 36, mass: 35, transmittance: 2.4, freeArea: 0.46 }),
+  window({ id: "window-escape-36x48", what: "side-hung escape window 36 x 48 in, clear opening 0.62 x 0.95 m, double glazed", width: 36, height: 48, mass: 37, transmittance: 2.2, freeArea: 0.62 * 0.95 }),
   {
     id: "hatch-roof-30x36",
     what: "insulated roof hatch 30 x 36 in with curb",
@@ -84,6 +86,7 @@ export const closureArticles: readonly ArticleRow[] = [
     mass: 48,
     rough: { width: 30 * inch, height: 36 * inch },
     freeArea: 30 * inch * 36 * inch,
+    transmittance: 1.6,
   },
   {
     id: "hatch-wall-24x24",
@@ -96,5 +99,6 @@ export const closureArticles: readonly ArticleRow[] = [
     mass: 16,
     rough: { width: 0.62, height: 0.62 },
     freeArea: 0.56 * 0.56,
+    transmittance: 1.8,
   },
 ];

@@ -1,5 +1,6 @@
 import type { Check } from "../check.ts";
 import { articleFits, frameAndSheet } from "./articleFits.ts";
+import { battsInStack } from "./battsInStack.ts";
 import { beforeOpenings } from "./beforeOpenings.ts";
 import { boardOverlap } from "./boardOverlap.ts";
 import { boardSeams, boardStagger } from "./boardSeams.ts";
@@ -25,7 +26,7 @@ import { swings, swingsAndItems } from "./swings.ts";
 /** Whether the build goes together: a list of rules, each with one question. See docs/checks/fit.md. */
 export const fit: Check = {
   id: "fit",
-  asks: "Does everything fit: openings, framing, boards, foam, cargo doors, rooms, items and swings?",
+  asks: "Does everything fit: openings, framing, boards, foam, batts, cargo doors, rooms, items and swings?",
   needs: ["openings", "items", "rooms", "faces", "buildUps"],
   leavesOut:
     "strength of the cut box; fire separation and working clearances of codes; turning an item inside; leaves over a half turn; what stands outside the box; tolerances of the box in hand",
@@ -57,6 +58,7 @@ const RULES: readonly Rule[] = [
   cargoDoorLining,
   nozzleRoom,
   foamInStack,
+  battsInStack,
   boardSeams,
   boardStagger,
   boardOverlap,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { found, only } from "../../../test/fitFindings.ts";
-import { board, type HandPart, handBuild, type JobFile, stud } from "../../../test/handBuilt.ts";
+import { board, type HandPart, handBuild, type JobFile, partitionAt, stud } from "../../../test/handBuilt.ts";
 import type { Snag } from "../../build/build.ts";
 import { catalogue } from "../../catalogue/catalogue.ts";
 import { inch } from "../../catalogue/imperial.ts";
@@ -130,6 +130,41 @@ describe("foam in the build-up", () => {
     expect(found(wall("1 in", { standOff: "2 in" }), "foam-in-stack").map(({ code }) => code)).toContain("foam short of studs");
     expect(found(wall("10 mm"), "foam-in-stack").map(({ code }) => code)).toContain("foam below one pass");
     expect(only(wall("15 mm"), "foam-in-stack").verdict).toBe("pass");
+  });
+});
+
+describe("batts in the build-up", () => {
+  const wall = (row: string, thickness?: string) =>
+    handBuild((file) => {
+      const buildUps = file["buildUps"] as Record<string, JobFile>;
+      const foam = thickness === undefined ? {} : { foam: { row: "foam-closed-cell-2lb", thickness } };
+      buildUps["wall"] = { what: "wall with wool", studs: buildUps["wall"]!["studs"], batts: { row }, ...foam };
+    });
+
+  test("take what foam, stand-off and studs leave, exactly", () => {
+    // Stand-off 1/2 in and stud 2-1/2 in are 3 in; foam of 1-1/2 in leaves 1-1/2 in.
+    expect(only(wall("batt-rock-1-1-2-16", "1-1/2 in"), "batts-in-stack")).toMatchObject({ verdict: "pass", code: "batts fit", facts: { count: 4 } });
+    const thick = found(wall("batt-rock-1-1-2-16", "1-5/8 in"), "batts-in-stack");
+    expect(thick).toHaveLength(4);
+    expect(thick[0]).toMatchObject({ verdict: "stop", code: "batts too thick", about: ["left"] });
+    expect(thick[0]?.facts["over"]).toBeCloseTo(inch / 8, 9);
+    expect(only(wall("batt-rock-2-1-2-16"), "batts-in-stack").facts["spare"]).toBeCloseTo(inch / 2, 9);
+    expect(found(wall("batt-rock-3-1-2-16"), "batts-in-stack")).toHaveLength(4);
+  });
+
+  test("are as thick as a partition's studs at most", () => {
+    const inPartition = (row: string) =>
+      handBuild((file) => {
+        Object.assign(file, partitionAt("2 m"));
+        const buildUps = file["buildUps"] as Record<string, JobFile>;
+        buildUps["between"] = { ...buildUps["between"], batts: { row } };
+      });
+    expect(only(inPartition("batt-glass-2-1-2-16"), "batts-in-stack")).toMatchObject({ verdict: "pass", about: ["P1"] });
+    expect(only(inPartition("batt-glass-3-1-2-16"), "batts-in-stack")).toMatchObject({ verdict: "stop", about: ["P1"] });
+  });
+
+  test("are not asked for where there are none", () => {
+    expect(found(bare, "batts-in-stack")).toEqual([]);
   });
 });
 

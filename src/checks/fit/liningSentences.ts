@@ -1,7 +1,7 @@
 import type { Sentences } from "../finding.ts";
 import { every } from "../say.ts";
 
-/** What is said of linings, framing, boards, foam and cargo doors. */
+/** What is said of linings, framing, boards, foam, batts and cargo doors. */
 export const liningSentences = {
   "leaf lining too thick": (f: { over: number; has: number; most: number }, say) => {
     const [has, most] = say.lengths(f.has, f.most);
@@ -45,6 +45,13 @@ export const liningSentences = {
   },
   "foam fits": (f: { count: number; surface: string; spare: number }, say) =>
     `Foam lies within the build-up on ${every(f.count, "its face", "faces")}; the tightest is the ${f.surface} with ${say.length(f.spare)} to the boards.`,
+
+  "batts too thick": (f: { surface: string; batts: number; room: number; over: number }, say) => {
+    const [batts, room] = say.lengths(f.batts, f.room);
+    return `Batts on the ${f.surface} are ${batts} thick and have ${room} of room, ${say.amount(f.over)} too little; take thinner batts or less foam.`;
+  },
+  "batts fit": (f: { count: number; surface: string; spare: number }, say) =>
+    `Batts have room between the studs of ${every(f.count, "one surface", "surfaces")}; the tightest is the ${f.surface} with ${say.length(f.spare)} behind them.`,
 
   "edge off support": (f: { surface: string; layer: number; count: number; at: number; open: number }, say) =>
     `Layer ${f.layer} of the ${f.surface}: ${f.count === 1 ? "a board edge has" : `${f.count} board edges have`} no support behind, the longest ${say.amount(f.open)} at ${say.length(f.at)} along.`,

@@ -15,7 +15,7 @@ import { coveredBy } from "./outline.ts";
 
 /**
  * Nothing that is added stands in the box's own posts, rails, corner fittings or cross-members, found from the parts
- * alone. Foam and coats lie around steel; what lies over a cut cross-member or past the sheet is told by its own rule.
+ * alone. Foam, batts and coats lie around steel; what lies over a cut cross-member or past the sheet is told by its own rule.
  */
 export const steelInTheWay: Rule = (fit) => {
   const { make } = fit;
@@ -62,7 +62,7 @@ interface Placed {
 }
 
 const STEEL: readonly Role[] = ["post", "rail", "corner fitting", "cross-member"];
-const AROUND_STEEL: ReadonlySet<Role> = new Set<Role>(["foam", "coating"]);
+const AROUND_STEEL: ReadonlySet<Role> = new Set<Role>(["foam", "batt", "coating"]);
 
 interface Meetings {
   readonly hits: readonly Hit[];

@@ -10,7 +10,7 @@ import { fromRow } from "../fromRow.ts";
 
 /**
  * Resistances of the plain layers of a face, from outside in: sheet, foam from the inside plane at its least (over the
- * inner flats of the sheet), boards; under the floor foam, bare floor, floor layers. Air between foam and boards is left
+ * inner flats of the sheet), batts, boards; under the floor foam, bare floor, floor layers. Air between the layers is left
  * out, which errs low.
  */
 export function layersOf(build: Build, surface: Surface): readonly Quantity<"m2K/W">[] {
@@ -40,6 +40,11 @@ export function leastFoam({ job }: Build, { id, stack, leafStack }: Surface): nu
   return span === undefined ? undefined : span.to - span.from;
 }
 
+/** Thickness of the batts on a face. */
+export function battThickness({ stack: { batts } }: Surface): number | undefined {
+  return batts === undefined ? undefined : batts.to - batts.from;
+}
+
 function sheet({ profile }: Surface): readonly Quantity<"m2K/W">[] {
   if (profile === undefined) return [];
   const from = fromRow(`profiles/${profile.id}`, "thickness", profile.source);
@@ -50,7 +55,7 @@ function stackLayers({ job }: Build, name: string | undefined, stack: Stack | un
   if (name === undefined || stack === undefined) return [];
   const buildUp = job.buildUps[name];
   if (buildUp === undefined) return [];
-  const { foam } = buildUp;
+  const { foam, batts } = buildUp;
   const filled =
     foam === undefined || stack.foam === undefined
       ? []
@@ -62,12 +67,18 @@ function stackLayers({ job }: Build, name: string | undefined, stack: Stack | un
             pathText(["buildUps", name, "foam", "thickness"]),
           ),
         ];
-  return [...filled, ...buildUp.boards.map(({ row }) => board(row))];
+  const stuffed = batts === undefined ? [] : [wool(batts.row)];
+  return [...filled, ...stuffed, ...buildUp.boards.map(({ row }) => board(row))];
 }
 
 function sprayed(row: string, thickness: number, where: string, path: string): Quantity<"m2K/W"> {
   const d = given(thickness, "m", "d", `least thickness of foam, ${where}`, { kind: "job", path });
   return layer(d, catalogue.foams.get(row).material);
+}
+
+function wool(id: string): Quantity<"m2K/W"> {
+  const row = catalogue.batts.get(id);
+  return layer(given(row.thickness, "m", "d", `thickness of ${row.what}`, fromRow(`batts/${id}`, "thickness", row.source)), row.material);
 }
 
 function board(id: string): Quantity<"m2K/W"> {

@@ -35,6 +35,23 @@ test("a wall is its surfaces, sheet, least foam and boards in series", () => {
   expect(left.facts["transmittance"]).toBeCloseTo(1 / wanted, 12);
 });
 
+test("batts add their thickness to foam, and are no bare face without it", () => {
+  const batts = (foamed: boolean) => (file: JobFile): void => {
+    const buildUps = file["buildUps"] as Record<string, JobFile>;
+    const { foam, studs, boards } = buildUps["wall"]!;
+    buildUps["wall"] = { what: "wall with wool", studs, boards, batts: { row: "batt-rock-1-1-2-16" }, ...(foamed ? { foam } : {}) };
+    heat(file);
+  };
+  const wool = 0.0381 / lambda("mineral-wool");
+  const plain = face(faces(), "left").facts["resistance"] as number;
+  const both = face(faces(batts(true)), "left");
+  expect(both).toMatchObject({ verdict: "note", code: "clear field of foam and batts" });
+  expect(both.facts["resistance"]).toBeCloseTo(plain + wool, 12);
+  const alone = face(faces(batts(false), []), "left");
+  expect(alone).toMatchObject({ verdict: "note", code: "clear field of batts" });
+  expect(alone.facts["resistance"]).toBeCloseTo(plain + wool - 0.0508 / lambda("foam-closed-cell"), 12);
+});
+
 test("heat goes up through the roof and down through the floor", () => {
   const roof = face(faces(), "roof");
   const floor = face(faces(), "floor");

@@ -13,7 +13,7 @@ import { given, type Quantity } from "../../working/quantity.ts";
 import type { Check, Finding } from "../check.ts";
 import { findingMaker, type MakeFinding } from "../finding.ts";
 import { sayIn } from "../say.ts";
-import { layersOf, leastFoam } from "./layers.ts";
+import { battThickness, layersOf, leastFoam } from "./layers.ts";
 import { NO_BRIDGES, SENTENCES } from "./sentences.ts";
 
 /** Thermal resistance of each face's plain layers. See docs/checks/resistance.md. */
@@ -22,7 +22,7 @@ export const resistance: Check = {
   asks: "What thermal resistance do the plain layers of each face give in the field between studs?",
   needs: ["faces", "buildUps", "rooms"],
   leavesOut:
-    "studs, posts, rails, cross-members, frames and openings, which bridge the foam: ISO 6946 does not allow its combined method where metal bridges insulation, so the true value is lower; air between foam and boards; moisture; air leakage; ageing beyond the declared value",
+    "studs, posts, rails, cross-members, frames and openings, which bridge the insulation: ISO 6946 does not allow its combined method where metal bridges insulation, so the true value is lower; air between the layers; moisture; air leakage; ageing beyond the declared value",
   decides: "the designer of record and the local energy code",
   run(build) {
     const make = findingMaker("resistance", SENTENCES, sayIn(build.job.units));
@@ -49,18 +49,22 @@ function faceFinding(build: Build, surface: Surface, held: Build["job"]["rooms"]
   const U = apply(transmittance, { R_tot }, { means: `thermal transmittance of the ${name}${between}` });
   const facts = { surface: name, resistance: R_tot.value, transmittance: U.value };
   const foam = leastFoam(build, surface);
+  const batts = battThickness(surface);
   const body = { at: surface.id, about: [surface.id], working: [U] };
   const mean = meanFoam(build, surface);
   if (foam !== undefined && mean !== undefined) {
-    return make("clear field", { ...facts, bridges, foam, mean: mean.value }, { ...body, verdict: "note", working: [U, mean] });
+    const foamed = { ...facts, bridges, foam, mean: mean.value };
+    const note = { ...body, verdict: "note", working: [U, mean] } as const;
+    return batts === undefined ? make("clear field", foamed, note) : make("clear field of foam and batts", { ...foamed, batts }, note);
   }
+  if (batts !== undefined) return make("clear field of batts", { ...facts, bridges, batts }, { ...body, verdict: "note" });
   const bounding = held.filter((room) => bounds(build, surface, room));
   if (bounding.length === 0) return make("clear field without foam", facts, { ...body, verdict: "note" });
   const rooms = bounding.map(({ what }) => what).join(" and ");
   return make("bare face", { surface: name, resistance: R_tot.value, rooms, count: bounding.length }, { ...body, verdict: "watch" });
 }
 
-/** What crosses the foam of a face again and again. */
+/** What crosses the insulation of a face again and again. */
 function bridgesOf({ id, stack }: Surface): string {
   if (id === "floor") return "cross-members";
   return stack.studs === undefined ? NO_BRIDGES : "studs";

@@ -32,6 +32,8 @@ export function layerOf(role: Role): Layer {
       return "skin";
     case "foam":
       return "foam";
+    case "batt":
+      return "batts";
     case "stud":
     case "jamb stud":
     case "cripple stud":

@@ -21,7 +21,7 @@ export interface Detail {
 interface Layer {
   readonly what: string;
   readonly span: Span;
-  readonly kind: "skin" | "foam" | "studs" | "furring" | "boards";
+  readonly kind: "skin" | "foam" | "batts" | "studs" | "furring" | "boards";
 }
 
 interface Kind {
@@ -76,7 +76,7 @@ function detail(build: Build, kind: Kind, name: string): Detail {
   const shapes = [
     ...sheetShapes(surface, stack, width, buildUp),
     ...drawn.flatMap((layer) => layerShapes(layer, width, buildUp, layers[0]?.kind === "skin")),
-    ...drawn.flatMap(({ span }, index) => number(index + 1, -(span.from + span.to) / 2)),
+    ...numbers(drawn),
     ...[0, width].map((x) => breakLine(x, drawn)),
   ];
   const edges = [...new Set(drawn.flatMap(({ span }) => [-span.from, -span.to]))].sort((a, b) => a - b);
@@ -109,11 +109,15 @@ function layersOf(build: Build, { surface, stack, buildUp, floor }: Kind): reado
     stack.studs === undefined || buildUp?.studs === undefined
       ? []
       : [{ what: catalogue.sections.get(buildUp.studs.row).what, span: stack.studs, kind: "studs" }];
+  const batts: readonly Layer[] =
+    stack.batts === undefined || buildUp?.batts === undefined
+      ? []
+      : [{ what: catalogue.batts.get(buildUp.batts.row).what, span: stack.batts, kind: "batts" }];
   if (surface.kind === "partition") {
     const partition = build.job.partitions.find(({ id }) => id === surface.id);
     const far = build.job.buildUps[partition?.blindSide ?? partition?.buildUp ?? ""]?.boards ?? [];
     const farBoards = (surface.farStack?.boards ?? []).map((span, index): Layer => ({ what: board(far[index]?.row), span, kind: "boards" }));
-    return [...[...boards].reverse(), ...studs, ...farBoards];
+    return [...[...boards].reverse(), ...batts, ...studs, ...farBoards];
   }
   const skin: readonly Layer[] =
     surface.profile === undefined
@@ -127,7 +131,7 @@ function layersOf(build: Build, { surface, stack, buildUp, floor }: Kind): reado
     stack.furring === undefined || buildUp?.furring === undefined
       ? []
       : [{ what: catalogue.sections.get(buildUp.furring.row).what, span: stack.furring, kind: "furring" }];
-  return [...skin, ...foam, ...studs, ...furring, ...boards];
+  return [...skin, ...foam, ...batts, ...studs, ...furring, ...boards];
 }
 
 /** Foam under the bare floor, and the bare floor itself. */
@@ -161,6 +165,7 @@ function layerShapes({ span, kind }: Layer, width: number, buildUp: BuildUp | un
       return [];
     case "foam":
       return onSheet && span.from === 0 ? [] : [box("foam", band, undefined, { filled: true })];
+    case "batts":
     case "furring":
     case "boards":
       return [box(kind, band, undefined, { filled: true })];
@@ -186,11 +191,23 @@ function channel(row: SectionRow, x: number, { from, to }: Span): readonly Vec2[
   ];
 }
 
-/** The layer's number beside the detail with a line into the layer. */
-function number(index: number, y: number): readonly DrawnShape[] {
+/** Each layer's number beside the detail; layers with one middle, as batts and their studs, share a line. */
+function numbers(layers: readonly Layer[]): readonly DrawnShape[] {
+  const places = new Map<string, { readonly y: number; readonly numbers: number[] }>();
+  for (const [index, { span }] of layers.entries()) {
+    const y = -(span.from + span.to) / 2;
+    const known = places.get(y.toFixed(3));
+    if (known === undefined) places.set(y.toFixed(3), { y, numbers: [index + 1] });
+    else known.numbers.push(index + 1);
+  }
+  return [...places.values()].flatMap((place) => number(place.numbers.join(", "), place.y));
+}
+
+/** A number with a line into its layer. */
+function number(text: string, y: number): readonly DrawnShape[] {
   return [
     stroke("dimensions", { x: -0.012, y }, { x: 0.018, y }),
-    { kind: "text", layer: "text", at: { x: -0.018, y: y - 0.004 }, text: String(index), height: 0.0018, align: "right" },
+    { kind: "text", layer: "text", at: { x: -0.018, y: y - 0.004 }, text, height: 0.0018, align: "right" },
   ];
 }
 

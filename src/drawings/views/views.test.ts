@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import laboratory from "../../../examples/snow-laboratory.job.json" with { type: "json" };
+import { battedJobFile, jobOf } from "../../../test/sampleJob.ts";
 import { assemble } from "../../build/assemble.ts";
 import { surfaceOf } from "../../build/build.ts";
 import { polygonArea } from "../../geometry/polygon.ts";
@@ -40,6 +41,28 @@ describe("cuts through the true layers", () => {
     const from = Math.max(inside.u0, panel.u0) - panel.u0;
     const to = Math.min(inside.u1, panel.u1) - panel.u0;
     expect(area).toBeCloseTo((inside.u1 - inside.u0) * (foam.to - foam.from) + troughArea(profile, from, to), 9);
+  });
+
+  test("a level cut of the batts is as long as the bays that it crosses, in their thickness", () => {
+    const batted = assemble(jobOf(battedJobFile()));
+    const batts = batted.parts.filter(({ surface, role }) => surface === "left" && role === "batt");
+    const shapes = cutParts(batts, new Map(batted.surfaces.map((one) => [one.id, one])), "z", LOW, ({ x, y }) => ({ x, y }));
+    const area = shapes.reduce((sum, shape) => sum + (shape.kind === "polyline" ? polygonArea({ outer: shape.points, holes: [] }) : NaN), 0);
+    const long = batts.filter(({ rect }) => rect.v0 < LOW && LOW < rect.v1).reduce((sum, { rect }) => sum + rect.u1 - rect.u0, 0);
+    expect(long).toBeGreaterThan(4);
+    expect(new Set(shapes.map(({ layer }) => layer))).toEqual(new Set(["batts"]));
+    expect(area).toBeCloseTo(long * 1.5 * 0.0254, 9);
+  });
+
+  test("a detail numbers batts and studs of one middle on one line, and names both", () => {
+    const details = draw(assemble(jobOf(battedJobFile()))).filter(({ id }) => id.startsWith("details"));
+    const table = details.flatMap(({ tables }) => tables).find(({ title }) => title.endsWith("partition with wool"));
+    expect(table?.rows.map(([no, what]) => `${no} ${what}`)).toEqual([
+      "1 gypsum board 1/2 in, regular", "2 glass wool batt 2-1/2 in, for studs at 16 in", expect.stringContaining("3 steel stud 2.5 in"), "4 gypsum board 1/2 in, regular",
+    ]);
+    const shapes = details.flatMap(({ views }) => views).find(({ title }) => title.includes("artition P1"))?.shapes ?? [];
+    const numbers = shapes.flatMap((shape) => (shape.kind === "text" ? [shape.text] : []));
+    expect(numbers).toEqual(["1", "2, 3", "4"]);
   });
 
   test("a cut above the box cuts nothing", () => {

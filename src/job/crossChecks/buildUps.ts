@@ -17,14 +17,17 @@ type Steps = readonly (string | number)[];
 /** A track's web may be this much deeper than its stud: two thicknesses of its sheet and play. */
 const TRACK_PLAY = 0.005;
 
-function inside(draft: Draft, steps: Steps, { studs, furring, boards }: BuildUp): readonly JobIssue[] {
+function inside(draft: Draft, steps: Steps, { studs, batts, furring, boards }: BuildUp): readonly JobIssue[] {
   const issues: JobIssue[] = [];
   if (furring !== undefined) {
     issues.push(...wrongShape(draft, [...steps, "furring", "row"], furring.row, ["hat", "flat", "channel", "angle"], "hat-7-8-18mil"));
     const where = "studs that carry the furring";
     if (studs === undefined) issues.push(issueAt(draft, [...steps, "studs"], "build-up", where, undefined));
   }
-  if (studs === undefined) return issues;
+  if (studs === undefined) {
+    if (batts === undefined) return issues;
+    return [...issues, issueAt(draft, [...steps, "studs"], "build-up", "studs that hold the batts", undefined)];
+  }
   const notStud = wrongShape(draft, [...steps, "studs", "row"], studs.row, ["stud"], "stud-2-1-2-18mil");
   const notTrack = wrongShape(draft, [...steps, "studs", "track"], studs.track, ["track"], "track-2-1-2-18mil");
   issues.push(...notStud, ...notTrack);
@@ -45,6 +48,12 @@ function inside(draft: Draft, steps: Steps, { studs, furring, boards }: BuildUp)
     const reach = boardReach(catalogue.boards.get(row), lay);
     if (studs.pitch <= reach) continue;
     issues.push(issueAt(draft, pitch, "build-up", `at most ${length(reach)}, so that ${row} laid ${lay} reaches from stud to stud`, "16 in"));
+  }
+  if (batts !== undefined) {
+    const { width } = catalogue.batts.get(batts.row);
+    if (studs.pitch > width) {
+      issues.push(issueAt(draft, pitch, "build-up", `at most ${length(width)}, so that ${batts.row} reaches from stud to stud`, "16 in"));
+    }
   }
   return issues;
 }
@@ -71,8 +80,8 @@ function leafLining(draft: Draft): readonly JobIssue[] {
   const steps = ["faces", "doorEnd", "leafLining"];
   const name = textAt(draft.raw, steps);
   const read = name === undefined ? undefined : draft.buildUps.get(name)?.read;
-  if (read === undefined || (read.studs === undefined && read.furring === undefined)) return [];
-  return [issueAt(draft, steps, "build-up", "a build-up of foam, boards and paint only: a leaf holds no studs or furring", undefined)];
+  if (read === undefined || (read.studs === undefined && read.batts === undefined && read.furring === undefined)) return [];
+  return [issueAt(draft, steps, "build-up", "a build-up of foam, boards and paint only: a leaf holds no studs, batts or furring", undefined)];
 }
 
 function length(value: number): string {

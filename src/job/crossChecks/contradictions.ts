@@ -1,5 +1,6 @@
 import type { Kind } from "../../units/kinds.ts";
 import { parseQuantity } from "../../units/parse.ts";
+import { valueAt as valueIn } from "../file.ts";
 import { issueAt, listAt, textAt } from "./draft.ts";
 import type { CrossCheck, Draft } from "./draft.ts";
 
@@ -11,6 +12,7 @@ export const contradictions: CrossCheck = (draft) => [
   ...listAt(draft.raw, ["rooms"]).flatMap((_, index) =>
     notAbove(draft, "temperature", ["rooms", index, "heatTo"], ["rooms", index, "coolTo"], "what the room is cooled to"),
   ),
+  ...listAt(draft.raw, ["rooms"]).flatMap((_, index) => humidityTwice(draft, index)),
   ...dueBeforeStart(draft),
 ];
 
@@ -26,6 +28,13 @@ function valueAt(draft: Draft, kind: Kind, steps: Steps): number | undefined {
   const typed = textAt(draft.raw, steps);
   const read = typed === undefined ? undefined : parseQuantity(kind, typed);
   return read?.ok === true ? read.value : undefined;
+}
+
+/** A room's humidity is either held at a value or follows from its class and the weather. */
+function humidityTwice(draft: Draft, room: number) {
+  const steps = ["rooms", room, "humidityClass"];
+  if (valueIn(draft.raw, steps) === undefined || valueIn(draft.raw, ["rooms", room, "humidity"]) === undefined) return [];
+  return [issueAt(draft, steps, "contradiction", "either a humidity or a humidity class, not both", undefined)];
 }
 
 function dueBeforeStart(draft: Draft) {

@@ -19,15 +19,15 @@ function standing(draft: Draft, { steps, read }: Piece<Partition>): readonly Job
     return [issueAt(draft, at, "build-up", "a build-up with studs: a partition stands on nothing else", undefined)];
   }
   if (buildUp.studs.standOff === 0 && buildUp.foam === undefined && buildUp.furring === undefined) return [];
-  const wants = "a build-up of studs, boards and paint only: a partition has no skin for foam, stand-off or furring";
+  const wants = "a build-up of studs, batts, boards and paint only: a partition has no skin for foam, stand-off or furring";
   return [issueAt(draft, at, "build-up", wants, undefined)];
 }
 
 function farSide(draft: Draft, { steps, read }: Piece<Partition>): readonly JobIssue[] {
   const buildUp = read?.blindSide === undefined ? undefined : draft.buildUps.get(read.blindSide)?.read;
   if (buildUp === undefined) return [];
-  if (buildUp.studs === undefined && buildUp.foam === undefined && buildUp.furring === undefined) return [];
-  const wants = "a build-up of boards and paint only: the partition's own build-up gives the studs";
+  if (buildUp.studs === undefined && buildUp.foam === undefined && buildUp.batts === undefined && buildUp.furring === undefined) return [];
+  const wants = "a build-up of boards and paint only: the partition's own build-up gives studs and batts";
   return [issueAt(draft, [...steps, "blindSide"], "build-up", wants, undefined)];
 }
 

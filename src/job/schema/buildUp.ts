@@ -1,10 +1,13 @@
 import { z } from "zod";
 import { gap, rowOf, size } from "./fields.ts";
 
+/** Half the width of a box: what says more has slipped in its unit, m. */
+const THICKEST_FOAM = 1.2;
+
 /** Foam sprayed on the skin; the thickness counts from the inside plane, the profile's troughs come on top. */
 const foam = z.strictObject({
   row: rowOf("foams"),
-  thickness: size("3 in"),
+  thickness: size("3 in", THICKEST_FOAM),
 });
 
 /** Studs in tracks. `standOff` is the gap between the inside plane and the stud's back, filled with foam. */
@@ -16,6 +19,9 @@ const studs = z.strictObject({
   /** Clear distance kept from a corner's stud plane to the first stud, for the foam nozzle. */
   cornerPull: gap("3 in", 0.5).prefault("3 in"),
 });
+
+/** Wool between the studs, flush with their inner surface. Foam may lie behind it. */
+const batts = z.strictObject({ row: rowOf("batts") });
 
 /** Bars along the inner surface of the studs, square to them. Temporary bars guide the foam and come off again. */
 const furring = z.strictObject({
@@ -37,6 +43,7 @@ export const buildUp = z.strictObject({
   what: z.string().max(200),
   foam: foam.optional(),
   studs: studs.optional(),
+  batts: batts.optional(),
   furring: furring.optional(),
   boards: z.array(boardLayer).max(4).default([]),
   paint: z.array(coats).max(4).default([]),

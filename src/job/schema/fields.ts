@@ -49,8 +49,8 @@ function whyOutside(kind: Kind, value: number, { above, least, greatest }: Limit
 }
 
 /** A length above zero; no part of a box is longer than 20 m. */
-export function size(example: string) {
-  return quantity("length", example, { above: 0, greatest: 20 });
+export function size(example: string, greatest = 20) {
+  return quantity("length", example, { above: 0, greatest });
 }
 
 /** A distance to a point, which may be zero or behind the origin. */
@@ -73,6 +73,7 @@ const ROW_FIELDS = {
   boards: rowField("boards"),
   sections: rowField("sections"),
   foams: rowField("foams"),
+  batts: rowField("batts"),
   coatings: rowField("coatings"),
   articles: rowField("articles"),
 };

@@ -44,6 +44,7 @@ export const materialPrices = z.strictObject({
   sections: pricesOf("sections", "metre of whole bars"),
   boards: pricesOf("boards", "m2 of whole sheets"),
   foams: pricesOf("foams", "set"),
+  batts: pricesOf("batts", "m2 of whole packs"),
   coatings: pricesOf("coatings", "litre"),
   fasteners: pricesOf("fasteners", "pack"),
   sealants: pricesOf("sealants", "piece"),

@@ -15,6 +15,14 @@ export const identity = z.strictObject({
   enquiry: z.string().max(2000).optional(),
 });
 
+/** A month's means outdoors. Humidity is held above zero, because air without any vapour has no dew point. */
+const month = z.strictObject({
+  temperature: temperature("-4 °C"),
+  humidity: quantity("ratio", "80 %", { least: 0.01, greatest: 1 }),
+});
+
+const TWELVE_MONTHS = Array.from({ length: 12 }, () => ({ temperature: "-4 °C", humidity: "80 %" }));
+
 export const site = z.strictObject({
   place: words,
   latitude: quantity("angle", "47.1°", { least: -90 * DEGREE, greatest: 90 * DEGREE }),
@@ -22,6 +30,12 @@ export const site = z.strictObject({
   elevation: quantity("length", "2140 m", { least: -500, greatest: 6000 }),
   winterDesign: temperature("-34 °C"),
   summerDesign: z.strictObject({ dryBulb: temperature("35 °C"), wetBulb: temperature("24 °C").optional() }),
+  /** Means of each month outdoors. */
+  monthly: z
+    .array(month)
+    .length(12)
+    .meta({ description: "twelve months in [ ], January first", examples: [TWELVE_MONTHS] })
+    .optional(),
   groundSnow: quantity("pressure", "4.8 kPa", { least: 0, greatest: 50000 }).optional(),
   wind: quantity("speed", "45 m/s", { least: 0, greatest: 120 }).optional(),
   surroundings: z.enum(["open", "sheltered", "marine coast", "desert", "mountain"]),
@@ -40,7 +54,10 @@ export const room = z.strictObject({
   what: words,
   heatTo: temperature("20 °C").optional(),
   coolTo: temperature("26 °C").optional(),
+  /** Relative humidity that the room is held at; else its class says how much vapour its use gives off. */
   humidity: share("50 %").optional(),
+  /** Humidity class of ISO 13788, from 1 for stores to 5 for wash rooms and pools. */
+  humidityClass: z.int().min(1).max(5).optional(),
   people: z.int().min(0).max(60).default(0),
   airFlow: quantity("airFlow", "120 L/s", { least: 0, greatest: 50 }).optional(),
 });

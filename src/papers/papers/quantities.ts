@@ -25,6 +25,7 @@ const GROUPS: Readonly<Record<TakeoffGroup, string>> = {
   steel: "Steel",
   framing: "Framing",
   foam: "Foam",
+  batts: "Batts",
   boards: "Boards",
   floor: "Floor",
   coatings: "Coatings",
@@ -53,6 +54,10 @@ function row(line: TakeoffLine, cutList: readonly CutPiece[], system: System): r
 function oneText({ row, buy }: TakeoffLine, cutList: readonly CutPiece[], system: System): string {
   if (row?.table === "sections" && buy.holds !== undefined) return sizeText(buy.holds.value, system);
   if (row?.table === "coatings" && buy.holds !== undefined) return liquidText(buy.holds.value, system);
+  if (row?.table === "batts") {
+    const { pack, width, length } = catalogue.batts.get(row.id);
+    return `${pack} of ${sizeText(width, system)} × ${sizeText(length, system)}`;
+  }
   if (row?.table === "sealants") {
     const { amount, of } = catalogue.sealants.get(row.id).perPiece;
     return amountText({ value: amount, unit: of }, system);

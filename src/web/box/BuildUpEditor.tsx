@@ -115,6 +115,7 @@ export function BuildUpEditor({ name, onGo }: Edited): ReactElement {
 /** Where each kind of layer stands in a build-up, and whether it is a list. */
 const FIELDS: Readonly<Record<Layer["kind"], readonly [field: string, isList: boolean]>> = {
   foam: ["foam", false],
+  batts: ["batts", false],
   studs: ["studs", false],
   furring: ["furring", false],
   board: ["boards", true],

@@ -135,9 +135,9 @@ function LayerRow({ name, layer, alike, isChosen, onChoose, onMoved, onRemoved }
 }
 
 /** A build-up holds one of each of these. */
-const SINGLE: readonly Layer["kind"][] = ["foam", "studs", "furring"];
+const SINGLE: readonly Layer["kind"][] = ["foam", "batts", "studs", "furring"];
 const MANY: readonly Layer["kind"][] = ["board", "paint"];
 /** As many boards or coats as the job file takes. */
 const MOST = 4;
 
-const NAMES: Readonly<Record<Layer["kind"], string>> = { foam: "Foam", studs: "Studs", furring: "Furring", board: "Board", paint: "Paint" };
+const NAMES: Readonly<Record<Layer["kind"], string>> = { foam: "Foam", batts: "Batts", studs: "Studs", furring: "Furring", board: "Board", paint: "Paint" };

@@ -34,6 +34,15 @@ describe("the stack of a build-up as typed", () => {
     expect(layers[1]?.pitch).toBeCloseTo(16 * inch, 12);
   });
 
+  it("lays batts back from the inner surface of the studs, over the foam", () => {
+    const studs = { row: "stud-2-1-2-33mil", track: "track-2-1-2-33mil", pitch: "16 in", standOff: "1/2 in" };
+    const { layers, total } = layerStackOf({ studs, batts: { row: "batt-rock-1-1-2-16" } });
+    expect(layers.map(({ kind }) => kind)).toEqual(["batts", "studs"]);
+    expect(layers[0]?.from).toBeCloseTo(1.5 * 0.0254, 12);
+    expect(layers[0]?.to).toBe(total);
+    expect(layerStackOf({ batts: { row: "batt-rock-1-1-2-16" } }).layers).toMatchObject([{ from: undefined, to: undefined }]);
+  });
+
   it("does not guess where a text cannot be read", () => {
     const { layers, total } = layerStackOf({ studs: { row: "stud-2-1-2-33mil", standOff: "1/2" }, boards: [{ row: "gypsum-1-2" }] });
     expect(total).toBeUndefined();

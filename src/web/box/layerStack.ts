@@ -5,7 +5,7 @@ import type { Steps } from "./edits.ts";
 
 /** A layer of a build-up as it is drawn; depths in m inward from the inside plane of the sheet. */
 export interface Layer {
-  readonly kind: "foam" | "studs" | "furring" | "board" | "paint";
+  readonly kind: "foam" | "batts" | "studs" | "furring" | "board" | "paint";
   /** Where its fields stand, below the build-up. */
   readonly steps: Steps;
   readonly what: string;
@@ -27,13 +27,14 @@ export interface LayerStack {
 }
 
 /**
- * Lays out the layers of a build-up as it is typed, as far as it can be read: studs on their stand-off, furring that stays
+ * Lays out the layers of a build-up as it is typed, as far as it can be read: studs on their stand-off with batts between them, furring that stays
  * on the studs, boards on the last of them, or on the foam where there are neither.
  */
 export function layerStackOf(buildUp: JsonValue | undefined): LayerStack {
   const fields = isObject(buildUp) ? buildUp : {};
   const foam = foamLayer(fields["foam"]);
   const studs = studLayer(fields["studs"]);
+  const batts = battLayer(fields["batts"], studs);
   const carrying = studs !== undefined ? studs.to : foam !== undefined ? foam.to : PLANE;
   const furring = furringLayer(fields["furring"], carrying);
   const boardPlane = furring === undefined || furring.temporary === true ? carrying : furring.to;
@@ -44,7 +45,7 @@ export function layerStackOf(buildUp: JsonValue | undefined): LayerStack {
     const coats = isObject(one) && typeof one["coats"] === "number" ? `${one["coats"]} × ` : "";
     return { kind: "paint", steps: ["paint", index], what: `${coats}${rowWords("coatings", one)}`, from: total, to: total };
   });
-  return { layers: [foam, studs, furring, ...boards, ...paints].filter((layer) => layer !== undefined), total };
+  return { layers: [foam, batts, studs, furring, ...boards, ...paints].filter((layer) => layer !== undefined), total };
 }
 
 /** Boards laid on each other from a plane. */
@@ -81,6 +82,14 @@ function studLayer(studs: JsonValue | undefined): Layer | undefined {
   };
 }
 
+/** Flush with the inner surface of the studs. */
+function battLayer(batts: JsonValue | undefined, studs: Layer | undefined): Layer | undefined {
+  if (!isObject(batts)) return undefined;
+  const depth = depthOf("batts", batts);
+  const from = studs?.to === undefined || depth === undefined ? undefined : studs.to - depth;
+  return { kind: "batts", steps: ["batts"], what: rowWords("batts", batts), from, to: from === undefined ? undefined : studs?.to };
+}
+
 function furringLayer(furring: JsonValue | undefined, from: number | undefined): Layer | undefined {
   if (!isObject(furring)) return undefined;
   const temporary = furring["temporary"] === true;
@@ -94,12 +103,14 @@ function lengthOf(text: JsonValue | undefined): number | undefined {
   return read?.ok === true ? read.value : undefined;
 }
 
-function rowOf(table: "boards" | "sections" | "foams" | "coatings", layer: JsonValue) {
+type Table = "boards" | "sections" | "foams" | "batts" | "coatings";
+
+function rowOf(table: Table, layer: JsonValue) {
   const id = isObject(layer) ? layer["row"] : undefined;
   return typeof id === "string" ? choiceOf(table, id) : undefined;
 }
 
-function depthOf(table: "boards" | "sections", layer: JsonValue): number | undefined {
+function depthOf(table: "boards" | "sections" | "batts", layer: JsonValue): number | undefined {
   return rowOf(table, layer)?.depth;
 }
 
@@ -107,7 +118,7 @@ function widthOf(layer: JsonValue): number | undefined {
   return rowOf("sections", layer)?.width;
 }
 
-function rowWords(table: "boards" | "sections" | "foams" | "coatings", layer: JsonValue): string {
+function rowWords(table: Table, layer: JsonValue): string {
   const row = rowOf(table, layer);
   return row === undefined ? "not in the catalogue" : row.what;
 }

@@ -29,6 +29,11 @@ describe("the drawing of a stack", () => {
     expect(drawn?.layers[2]?.path).toBe("M0 -63.5H560V-76.2H0Z");
   });
 
+  it("draws batts behind the studs, as thick as they are", () => {
+    const batted = layerStackOf({ studs: { row: "stud-2-1-2-33mil", pitch: "400 mm" }, batts: { row: "batt-rock-1-1-2-16" } });
+    expect(drawStack(batted, profile)?.layers.map(({ kind, path }) => [kind, path])[0]).toEqual(["batts", "M0 -25.4H560V-63.5H0Z"]);
+  });
+
   it("draws nothing where a depth cannot be read", () => {
     expect(drawStack(layerStackOf({ studs: { row: "stud-2-1-2-33mil", standOff: "much" } }), profile)).toBeUndefined();
   });

@@ -75,8 +75,8 @@ function pathOf(layer: Layer, sheet: readonly (readonly [number, number])[], coa
       return `M${sheet.map(([x, y]) => `${x} ${y}`).join("L")}L${drawn} ${-mm(to)}L0 ${-mm(to)}Z`;
     case "studs":
       return studPaths(layer, from, to, drawn);
+    case "batts":
     case "furring":
-      return rectangle(0, drawn, from, to);
     case "board":
       return rectangle(0, drawn, from, to);
     case "paint":

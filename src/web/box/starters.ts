@@ -42,6 +42,8 @@ export function groupStarter(pattern: string, system: System): JsonObject | unde
       return { row: "foam-closed-cell-2lb", thickness: pick(system, "50 mm", "2 in") };
     case "buildUps{}.studs":
       return { row: "stud-2-1-2-18mil", track: "track-2-1-2-18mil", pitch: "16 in" };
+    case "buildUps{}.batts":
+      return { row: "batt-rock-2-1-2-16" };
     case "buildUps{}.furring":
       return { row: "hat-7-8-18mil", pitch: "16 in" };
     case "openings[].size":

@@ -1,16 +1,19 @@
 import type { ReactElement } from "react";
 import { Button } from "react-aria-components";
 import type { ScreenFinding } from "../../river/screen.ts";
+import { useFrame } from "../frame/useFrame.ts";
+import { useHeat } from "../heat/useHeat.ts";
 import { useSession } from "../state/session.ts";
 import { litBy, nameOf, selectionOf } from "./about.ts";
 import { WorkingOfNumber } from "./WorkingPanel.tsx";
 
 /** A finding opened: what it is about, its working, its sources, what it leaves out and who decides. */
 export function FindingDetail({ finding }: { readonly finding: ScreenFinding }): ReactElement {
-  const { id, about, sources, leavesOut, decides } = finding;
+  const { id, check, about, sources, leavesOut, decides } = finding;
   return (
     <div className="finding-detail">
       {about.length === 0 ? null : <About ids={about} />}
+      {check === HEAT_CHECK ? <ShowSection finding={id} /> : null}
       <WorkingOfNumber of={{ kind: "finding", id }} level={6} />
       {sources.length === 0 ? null : (
         <section aria-label="Sources">
@@ -28,6 +31,27 @@ export function FindingDetail({ finding }: { readonly finding: ScreenFinding }):
         <dt>Decides</dt>
         <dd>{decides}</dd>
       </dl>
+    </div>
+  );
+}
+
+/** The check whose findings are about sections of the box. */
+const HEAT_CHECK = "envelope";
+
+function ShowSection({ finding }: { readonly finding: string }): ReactElement {
+  const want = useHeat((heat) => heat.want);
+  const show = useFrame((frame) => frame.show);
+  return (
+    <div className="actions">
+      <Button
+        className="button"
+        onPress={() => {
+          want({ kind: "finding", id: finding });
+          show("heat");
+        }}
+      >
+        Show the section
+      </Button>
     </div>
   );
 }

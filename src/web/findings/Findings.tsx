@@ -14,6 +14,8 @@ import "./findings.css";
 export function Findings(): ReactElement {
   const screen = useSession((session) => session.screen);
   const stale = useSession((session) => session.stale);
+  const slow = useSession((session) => session.slow);
+  const slowFailed = useSession((session) => session.slowFailed);
   const findings = screen?.findings;
   const groups = useMemo(() => groupFindings(findings ?? []), [findings]);
   const [open, setOpen] = useOpenFinding();
@@ -22,6 +24,11 @@ export function Findings(): ReactElement {
       <h2>Findings</h2>
       <SearchBox />
       {screen === undefined ? <p className="quiet">Nothing is worked out yet.</p> : null}
+      {screen !== undefined && slow === undefined && slowFailed === undefined ? (
+        <p className="quiet" role="status">
+          Heat and moisture are still being worked out.
+        </p>
+      ) : null}
       <div className={stale ? "finding-groups is-stale" : "finding-groups"} aria-busy={stale}>
         {groups.map((group) => (
           <OfVerdict key={group.verdict} group={group} open={open} onOpen={setOpen} />
@@ -94,14 +101,15 @@ interface One {
 }
 
 function OneFinding({ finding, isOpen, onOpen }: One): ReactElement {
-  const { id, verdict, says, about } = finding;
+  const { id, check, verdict, says, about } = finding;
   const build = useSession((session) => session.screen?.build);
+  const stale = useSession(({ slow, slowStale }) => slowStale && slow?.checks.includes(check) === true);
   const light = useSession((session) => session.light);
   useEffect(() => {
     if (isOpen && build !== undefined) light(litBy(build, about));
   }, [isOpen, build, about, light]);
   return (
-    <Disclosure className={`finding${isOpen ? " is-open" : ""}`} isExpanded={isOpen} onExpandedChange={(expanded) => onOpen(expanded ? id : undefined)}>
+    <Disclosure className={`finding${isOpen ? " is-open" : ""}${stale ? " is-stale" : ""}`} isExpanded={isOpen} onExpandedChange={(expanded) => onOpen(expanded ? id : undefined)}>
       <Heading level={5} className="finding-heading">
         <Button slot="trigger" className="finding-head">
           <span className={`is-${verdict}`}>

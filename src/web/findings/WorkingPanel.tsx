@@ -1,8 +1,8 @@
 import { type ReactElement, type ReactNode, useEffect, useState } from "react";
 import { Button } from "react-aria-components";
-import type { Working, WorkingOf } from "../../river/screen.ts";
+import type { WorkingOf } from "../../river/screen.ts";
 import { TitledDialog } from "../controls/TitledDialog.tsx";
-import { workingOf } from "../state/river.ts";
+import { workingOf, type FoundWorking } from "../state/river.ts";
 import { useSession } from "../state/session.ts";
 import { useSettings } from "../state/settings.ts";
 import { WorkingTables } from "./WorkingTables.tsx";
@@ -40,6 +40,7 @@ export function WorkingPanel({ of, title, onClose }: Asked & { readonly onClose:
 export function WorkingOfNumber({ of, level = 3 }: { readonly of: WorkingOf; readonly level?: 3 | 6 }): ReactElement {
   const screen = useSession((session) => session.screen);
   const stale = useSession((session) => session.stale);
+  const slowStale = useSession((session) => session.slowStale);
   const system = useSettings((settings) => settings.system);
   const [answer, setAnswer] = useState<Answer>({ kind: "waiting" });
   const { kind } = of;
@@ -47,8 +48,8 @@ export function WorkingOfNumber({ of, level = 3 }: { readonly of: WorkingOf; rea
   useEffect(() => {
     let wanted = true;
     workingOf(of).then(
-      (working) => {
-        if (wanted) setAnswer(working === undefined ? { kind: "gone" } : { kind: "working", working });
+      (found) => {
+        if (wanted) setAnswer(found === undefined ? { kind: "gone" } : { kind: "found", ...found });
       },
       (error: unknown) => {
         if (wanted) setAnswer({ kind: "failed", message: error instanceof Error ? error.message : String(error) });
@@ -65,9 +66,9 @@ export function WorkingOfNumber({ of, level = 3 }: { readonly of: WorkingOf; rea
       return <p>The latest run has no such number any more.</p>;
     case "failed":
       return <p className="alert">Could not show the working: {answer.message}</p>;
-    case "working":
+    case "found":
       return (
-        <div className={stale ? "is-stale" : ""}>
+        <div className={(answer.isSlow ? slowStale : stale) ? "is-stale" : ""}>
           <WorkingTables working={answer.working} system={system} level={level} />
         </div>
       );
@@ -77,7 +78,7 @@ export function WorkingOfNumber({ of, level = 3 }: { readonly of: WorkingOf; rea
 type Answer =
   | { readonly kind: "waiting" | "gone" }
   | { readonly kind: "failed"; readonly message: string }
-  | { readonly kind: "working"; readonly working: Working };
+  | ({ readonly kind: "found" } & FoundWorking);
 
 function textOf(children: ReactNode): string {
   return typeof children === "string" || typeof children === "number" ? String(children) : "";

@@ -20,6 +20,7 @@ const CHECK_NAMES: Readonly<Record<string, string>> = {
   fit: "Fit",
   mass: "Mass and centre of mass",
   resistance: "Resistance to heat",
+  envelope: "Heat and moisture",
 };
 
 export interface CheckGroup {

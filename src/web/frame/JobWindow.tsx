@@ -1,4 +1,4 @@
-import { useState, type ReactElement } from "react";
+import { useEffect, useState, type ReactElement } from "react";
 import { Button, ToggleButton, ToggleButtonGroup } from "react-aria-components";
 import { InTheBox } from "../box/InTheBox.tsx";
 import { Findings } from "../findings/Findings.tsx";
@@ -11,11 +11,10 @@ import { useSession } from "../state/session.ts";
 import { hasChanges } from "../state/sessionData.ts";
 import { Told } from "./Told.tsx";
 import { TopBar } from "./TopBar.tsx";
+import { useFrame, type Side } from "./useFrame.ts";
 import { useMedia } from "./useMedia.ts";
 import { usePrinting } from "./usePrinting.ts";
 import { Views } from "./Views.tsx";
-
-type Side = "box" | "findings";
 
 interface Shown {
   readonly onList: () => void;
@@ -42,15 +41,16 @@ function ReadJob({ onList }: Shown): ReactElement {
   const narrow = useMedia("(width < 700px)");
   const printed = usePrinting();
   const changed = useSession(hasChanges);
-  const [side, setSide] = useState<Side>();
+  const { side, turnTo, show } = useFrame();
   const [isSaving, setIsSaving] = useState(false);
+  useEffect(() => () => show("unfolded"), [show]);
   return (
     <>
       <TopBar onList={onList}>
         <Button className={`button${changed ? " is-main" : ""}`} onPress={() => setIsSaving(true)}>
           Save
         </Button>
-        {!wide && !narrow && <SideSwitch side={side} onSide={setSide} />}
+        {!wide && !narrow && <SideSwitch side={side} onSide={turnTo} />}
       </TopBar>
       <SavedElsewhere />
       <Told />
@@ -74,7 +74,7 @@ function ReadJob({ onList }: Shown): ReactElement {
       <footer className="f-foot">
         <FourNumbers />
       </footer>
-      {narrow && <Places side={side} onSide={setSide} />}
+      {narrow && <Places side={side} onSide={turnTo} />}
       <SaveDialog isOpen={isSaving} onClose={() => setIsSaving(false)} />
       <ConflictDialog />
     </>

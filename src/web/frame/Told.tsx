@@ -5,23 +5,17 @@ import { useSession } from "../state/session.ts";
 
 /** What keeps the last answer from following the file: issues in it, or a stage that could not compute. */
 export function Told(): ReactElement | null {
-  const { job, screen, issues, failed, rerun } = useSession();
+  const { job, screen, issues, failed, slowFailed } = useSession();
   if (failed !== undefined) {
-    return (
+    return job === undefined ? (
       <div className="f-told is-failed" role="alert">
-        {job === undefined ? (
-          failed
-        ) : (
-          <>
-            <strong>Could not compute.</strong> {failed}{" "}
-            <Button className="button" onPress={rerun}>
-              Try again
-            </Button>
-          </>
-        )}
+        {failed}
       </div>
+    ) : (
+      <NotComputed what="Could not compute." why={failed} />
     );
   }
+  if (slowFailed !== undefined && issues.length === 0) return <NotComputed what="Could not compute heat and moisture." why={slowFailed} />;
   if (issues.length === 0) return null;
   return (
     <div className="f-told" role="alert">
@@ -34,6 +28,18 @@ export function Told(): ReactElement | null {
           <li key={`${issue.path} ${issue.code}`}>{issueText(issue)}</li>
         ))}
       </ul>
+    </div>
+  );
+}
+
+function NotComputed({ what, why }: { readonly what: string; readonly why: string }): ReactElement {
+  const rerun = useSession((session) => session.rerun);
+  return (
+    <div className="f-told is-failed" role="alert">
+      <strong>{what}</strong> {why}{" "}
+      <Button className="button" onPress={rerun}>
+        Try again
+      </Button>
     </div>
   );
 }

@@ -14,6 +14,8 @@ export function FourNumbers(): ReactElement {
   const headline = useSession((session) => session.screen?.headline);
   const saved = useSession((session) => session.savedHeadline);
   const stale = useSession((session) => session.stale);
+  const isCounting = useSession(({ slowStale, slowFailed }) => slowStale && slowFailed === undefined);
+  const isShort = useSession(({ slow }) => slow === undefined);
   const system = useSettings((settings) => settings.system);
   const [open, setOpen] = useState<Number4["id"]>();
   if (headline === undefined) {
@@ -23,12 +25,12 @@ export function FourNumbers(): ReactElement {
       </section>
     );
   }
-  const numbers = fourNumbers(headline, saved, system);
+  const numbers = fourNumbers(headline, saved, system, isShort);
   const shown = numbers.find(({ id }) => id === open);
   return (
-    <section className={stale ? "four-numbers is-stale" : "four-numbers"} aria-label="The four numbers" aria-busy={stale}>
+    <section className={stale ? "four-numbers is-stale" : "four-numbers"} aria-label="The four numbers" aria-busy={stale || isCounting}>
       {numbers.map((number) => (
-        <OneNumber key={number.id} number={number} onOpen={() => setOpen(number.id)} />
+        <OneNumber key={number.id} number={number} isStale={isCounting && number.id === "stops"} onOpen={() => setOpen(number.id)} />
       ))}
       {shown === undefined ? null : (
         <TitledDialog title={TITLES[shown.id]} isOpen onClose={() => setOpen(undefined)} wide>
@@ -62,10 +64,16 @@ const TITLES: Readonly<Record<Number4["id"], string>> = {
   day: "Shop plan to delivery",
 };
 
-function OneNumber({ number, onOpen }: { readonly number: Number4; readonly onOpen: () => void }): ReactElement {
+interface OneShown {
+  readonly number: Number4;
+  readonly isStale: boolean;
+  readonly onOpen: () => void;
+}
+
+function OneNumber({ number, isStale, onOpen }: OneShown): ReactElement {
   const { id, name, value, note, change, worse } = number;
   return (
-    <Button className={`four-number is-${id}`} onPress={onOpen}>
+    <Button className={`four-number is-${id}${isStale ? " is-stale" : ""}`} onPress={onOpen}>
       <span className="four-name">{name}</span>
       <span className="four-value figures">{value}</span>
       <span className="four-note">{note}</span>

@@ -18,6 +18,10 @@ describe("the four numbers", () => {
     ]);
   });
 
+  it("say that stops are not all counted before the slow checks have answered", () => {
+    expect(fourNumbers(now, undefined, "metric", true).map(({ note }) => note)).toEqual(["and 1 watch so far, without heat", "finished box", "with tax", "4 days before it is due"]);
+  });
+
   it("say what changed since the save", () => {
     const saved = { ...now, stops: 0, mass: 3400.4, priceCents: 5_000_000, deliveryDay: "2027-02-26" };
     expect(changes(saved)).toEqual(["+2", "+50 kg", "−60.86 USD", "3 days later"]);

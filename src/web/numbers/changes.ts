@@ -14,8 +14,11 @@ export interface Number4 {
   readonly worse: boolean;
 }
 
-/** The four numbers as texts. `saved` is undefined while the saved file is not worked out: then no change is shown. */
-export function fourNumbers(now: ScreenHeadline, saved: ScreenHeadline | undefined, system: System): readonly Number4[] {
+/**
+ * The four numbers as texts. `saved` is undefined while the saved file is not worked out: then no change is shown. `isShort`
+ * while the slow checks have not answered yet, whose stops are not counted then.
+ */
+export function fourNumbers(now: ScreenHeadline, saved: ScreenHeadline | undefined, system: System, isShort = false): readonly Number4[] {
   const change = <T>(of: (headline: ScreenHeadline) => T, text: (from: T, to: T) => string): string => {
     if (saved === undefined || Object.is(of(saved), of(now))) return "";
     return text(of(saved), of(now));
@@ -27,7 +30,7 @@ export function fourNumbers(now: ScreenHeadline, saved: ScreenHeadline | undefin
       id: "stops",
       name: "Stops",
       value: String(now.stops),
-      note: now.watches === 1 ? "and 1 watch" : `and ${now.watches} watches`,
+      note: `and ${now.watches === 1 ? "1 watch" : `${now.watches} watches`}${isShort ? " so far, without heat" : ""}`,
       change: change(({ stops }) => stops, (from, to) => signed(to - from, String)),
       worse: saved !== undefined && now.stops > saved.stops,
     },

@@ -3,7 +3,7 @@ import type { LayerId } from "../state/settings.ts";
 
 /** Layers in the order in which they are peeled, from the outside in. */
 export const PEELED = [
-  "skin", "frame", "foam", "studs", "board1", "board2", "board3", "board4", "trim", "openings", "items",
+  "skin", "frame", "foam", "batts", "studs", "board1", "board2", "board3", "board4", "trim", "openings", "items",
 ] as const satisfies readonly LayerId[];
 export type SolidLayer = (typeof PEELED)[number];
 
@@ -42,6 +42,7 @@ const LAYER_OF: Readonly<Partial<Record<Role, SolidLayer>>> = {
   "cross-member": "frame",
   "bare floor": "frame",
   foam: "foam",
+  batt: "batts",
   stud: "studs",
   "jamb stud": "studs",
   "cripple stud": "studs",

@@ -73,7 +73,7 @@ const FACES: ReadonlySet<Part["role"]> = new Set(["skin", "cargo door", "bare fl
 const BOX_FACES: ReadonlySet<string> = new Set(["left", "right", "blindEnd", "doorEnd", "roof", "floor"]);
 
 const LAYERED: ReadonlySet<Part["role"]> = new Set([
-  "foam", "stud", "jamb stud", "cripple stud", "track", "header", "sill", "blocking", "furring", "board",
+  "foam", "batt", "stud", "jamb stud", "cripple stud", "track", "header", "sill", "blocking", "furring", "board",
 ] as const);
 
 function usesBuildUp({ job }: Build, surface: string, name: string): boolean {

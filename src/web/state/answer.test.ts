@@ -8,7 +8,7 @@ import { useSettings } from "./settings.ts";
 // In place of the worker, which only a browser has: the same runner in this thread.
 vi.mock("./river.ts", () => {
   const runner = makeRunner();
-  return { runFile: (...given: Parameters<typeof runner.run>) => Promise.resolve(runner.run(...given)) };
+  return { runFile: (...given: Parameters<typeof runner.quick>) => Promise.resolve(runner.quick(...given)) };
 });
 
 const [demo] = DEMO_JOBS;

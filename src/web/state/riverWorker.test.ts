@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { runFile } from "./river.ts";
+import { runFile, runSlow } from "./river.ts";
 
 class Silent extends EventTarget {
   ended = false;
@@ -24,8 +24,10 @@ describe("a worker that cannot be loaded", () => {
   });
   afterEach(() => vi.unstubAllGlobals());
 
-  it("fails what is asked of it, and gives way to a new one", async () => {
-    const ask = (): Promise<unknown> => runFile({}, { kind: "none", unpriced: "", mend: "" }, "metric");
+  it.each([
+    ["quick", (): Promise<unknown> => runFile({}, { kind: "none", unpriced: "", mend: "" }, "metric")],
+    ["slow", (): Promise<unknown> => runSlow({}, "metric")],
+  ])("fails what is asked of it, and gives way to a new one: %s checks", async (_, ask) => {
     const first = ask();
     const waiting = ask();
     made[0]?.dispatchEvent(new Event("error"));

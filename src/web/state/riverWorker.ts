@@ -1,14 +1,10 @@
 import { wrap } from "comlink";
-import type { Working, WorkingOf } from "../../river/screen.ts";
-import type { RunAnswer } from "../worker/answers.ts";
 import type { Runner } from "../worker/runner.ts";
 
 /** A worker with a river of its own. Its questions reject once the worker is broken. */
-export interface RiverWorker {
-  readonly run: (...asked: Parameters<Runner["run"]>) => Promise<RunAnswer>;
-  readonly working: (of: WorkingOf) => Promise<Working | undefined>;
+export type RiverWorker = { readonly [Question in keyof Runner]: (...asked: Parameters<Runner[Question]>) => Promise<ReturnType<Runner[Question]>> } & {
   readonly end: () => void;
-}
+};
 
 /** Starts a worker; `onBroken` is told, once, when it cannot be loaded or fails outside of an answer. It is of no use then. */
 export function startRiver(name: string, onBroken: () => void = () => undefined): RiverWorker {
@@ -24,9 +20,15 @@ export function startRiver(name: string, onBroken: () => void = () => undefined)
     }, { once: true });
   });
   broken.catch(() => undefined);
+  const orBroken = <Answer extends Promise<unknown>>(answer: Answer): Promise<Awaited<Answer>> => Promise.race([answer, broken]);
   return {
-    run: (...asked) => Promise.race([remote.run(...asked), broken]),
-    working: (of) => Promise.race([remote.working(of), broken]),
+    run: (...asked) => orBroken(remote.run(...asked)),
+    quick: (...asked) => orBroken(remote.quick(...asked)),
+    slow: (...asked) => orBroken(remote.slow(...asked)),
+    working: (of) => orBroken(remote.working(of)),
+    sections: () => orBroken(remote.sections()),
+    heat: () => orBroken(remote.heat()),
+    picture: (...asked) => orBroken(remote.picture(...asked)),
     end: () => worker.terminate(),
   };
 }

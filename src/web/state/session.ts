@@ -4,14 +4,12 @@ import type { JobRevision, Saved } from "../../job/api.ts";
 import { isObject, type JobFile } from "../../job/file.ts";
 import { contentOf, mergeFiles } from "../../job/merge.ts";
 import { writeJob } from "../../job/write.ts";
-import type { Screen } from "../../river/screen.ts";
 import { problemWords } from "../jobs/tell.ts";
-import type { RunAnswer } from "../worker/answers.ts";
-import { answerFor } from "./answer.ts";
 import {
   canRedo, canUndo, changed, gestureBegun, gestureCancelled, gestureEnded, redone, startHistory, undone, type History,
 } from "./history.ts";
 import { jobInPath } from "./jobAddress.ts";
+import { makeRunning } from "./running.ts";
 import type { Selection } from "./selection.ts";
 import { server } from "./server.ts";
 import { CLOSED, hasChanges, type Resolution, type SessionData } from "./sessionData.ts";
@@ -54,28 +52,15 @@ interface Heard {
 
 /** The open job and what is done to it. */
 export const useSession = create<Session>()((set, get) => {
-  /** Numbers of the last job opened, run asked for, and run shown: answers may come in another order than their questions. */
-  const order = { opened: 0, asked: 0, shown: 0 };
+  /** Number of the last job opened. */
+  const order = { opened: 0 };
   /** What was heard while a save of our own was under way: whose came first is known when it is answered. */
   const heard: { last?: Heard | undefined } = {};
+  const run = makeRunning(get, set);
   const move = (history: History<JobFile>): void => {
     const ran = get().file;
     set({ history, file: history.now, canUndo: canUndo(history), canRedo: canRedo(history) });
     if (!Object.is(ran, history.now)) run();
-  };
-  const run = (): void => {
-    set({ stale: true });
-    void runNow();
-  };
-  const runNow = async (): Promise<void> => {
-    const { file, job } = get();
-    const number = (order.asked += 1);
-    const answer = await answerFor(file);
-    if (answer === undefined || job?.id !== get().job?.id || number < order.shown) return;
-    order.shown = number;
-    const current = Object.is(file, get().file);
-    set({ ...shown(answer, get().screen), stale: !current });
-    if (answer.kind === "screen" && !hasChanges({ ...get(), file })) set({ savedHeadline: answer.screen.headline });
   };
   /** Starts from a revision as it is on the server. */
   const begin = ({ job, number, title, file: text }: JobRevision): void => {
@@ -142,8 +127,8 @@ export const useSession = create<Session>()((set, get) => {
     if (answer?.saved === true) {
       const { revision } = answer;
       set({ base: revision.number, saved: file, job: { id: job.id, title: revision.title ?? job.id }, conflict: undefined, newer: undefined });
-      const { screen, stale, issues, failed } = get();
-      const told = screen !== undefined && !stale && issues.length === 0 && failed === undefined && Object.is(file, get().file);
+      const { screen, stale, slowStale, issues, failed } = get();
+      const told = screen !== undefined && !stale && !slowStale && issues.length === 0 && failed === undefined && Object.is(file, get().file);
       if (told) set({ savedHeadline: screen.headline });
     }
     void hearAgain();
@@ -229,14 +214,3 @@ export const useSession = create<Session>()((set, get) => {
     },
   };
 });
-
-function shown(answer: RunAnswer, before: Screen | undefined): Pick<SessionData, "screen" | "issues" | "failed"> {
-  switch (answer.kind) {
-    case "screen":
-      return { screen: answer.screen, issues: [], failed: undefined };
-    case "issues":
-      return { screen: before, issues: answer.issues, failed: undefined };
-    case "failed":
-      return { screen: before, issues: [], failed: answer.message };
-  }
-}

@@ -2,7 +2,7 @@ import { create } from "zustand";
 import type { System } from "../../units/format.ts";
 
 export const LAYERS = [
-  "skin", "frame", "foam", "studs", "board1", "board2", "board3", "board4", "trim", "openings", "items", "clearSpaces", "dimensions",
+  "skin", "frame", "foam", "batts", "studs", "board1", "board2", "board3", "board4", "trim", "openings", "items", "clearSpaces", "dimensions",
 ] as const;
 export type LayerId = (typeof LAYERS)[number];
 
@@ -10,6 +10,7 @@ export const LAYER_NAMES: Readonly<Record<LayerId, string>> = {
   skin: "Skin",
   frame: "Frame",
   foam: "Foam",
+  batts: "Batts",
   studs: "Studs",
   board1: "First boards",
   board2: "Second boards",
@@ -49,6 +50,7 @@ const FIRST: Kept = {
     skin: true,
     frame: true,
     foam: false,
+    batts: false,
     studs: true,
     board1: false,
     board2: false,

@@ -18,6 +18,7 @@ const LAYER_OF: Readonly<Partial<Record<Role, LayerId>>> = {
   "cross-member": "frame",
   "opening frame": "frame",
   foam: "foam",
+  batt: "batts",
   stud: "studs",
   "jamb stud": "studs",
   "cripple stud": "studs",
@@ -31,7 +32,7 @@ const LAYER_OF: Readonly<Partial<Record<Role, LayerId>>> = {
 };
 
 /** In the order in which they are drawn: what lies nearest to the room comes last. */
-const BOTTOM_UP: readonly LayerId[] = ["skin", "frame", "foam", "studs", "board1", "board2", "board3", "board4", "trim"];
+const BOTTOM_UP: readonly LayerId[] = ["skin", "frame", "foam", "batts", "studs", "board1", "board2", "board3", "board4", "trim"];
 
 /** The layer on which a part is drawn, seen from one side of its surface; undefined where it is not drawn as a layer. */
 export function layerOfPart(part: Part, { surface, side }: Pick<Placement, "surface" | "side">): LayerId | undefined {

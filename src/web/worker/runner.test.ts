@@ -11,6 +11,11 @@ if (demo === undefined) throw new Error("there is no demo job");
 const book: GivenBook = { kind: "book", book: JSON.parse(demo.bookText) as JsonValue };
 const noBook: GivenBook = { kind: "none", unpriced: "There is none.", mend: "Choose one." };
 
+/** What a finding says without the names in it: boards and dampers are called by inches in any units. */
+function worded({ says, facts }: ScreenFinding): string {
+  return Object.values(facts).reduce<string>((words, fact) => (typeof fact === "string" && fact !== "" ? words.replaceAll(fact, "…") : words), says);
+}
+
 describe("the worker's runner", () => {
   it("gives a screen that can be posted between threads, and the working of its findings", () => {
     const runner = makeRunner();
@@ -21,16 +26,31 @@ describe("the worker's runner", () => {
     expect(runner.working({ kind: "finding", id: "no such finding" })).toBeUndefined();
   });
 
+  it("gives the slow checks apart, with sections and pictures that can be posted too", () => {
+    const runner = makeRunner();
+    expect(runner.sections()).toEqual([]);
+    const answer = runner.slow(demo.file, "metric");
+    if (answer.kind !== "slow") throw new Error(answer.kind);
+    const [section] = runner.sections();
+    const picture = runner.picture(section!.id, "design", "metric");
+    const given = { answer, sections: runner.sections(), heat: runner.heat(), picture };
+    expect(picture).toBeDefined();
+    expect(structuredClone(given)).toEqual(given);
+    expect(runner.working({ kind: "heat loss" })).toBeDefined();
+    expect(runner.picture("no such section", "design", "metric")).toBeUndefined();
+    expect(runner.slow({ ...demo.file, units: "furlongs" }, "metric").kind).toBe("issues");
+  });
+
   it("gives the issues of a file and goes on afterwards", () => {
     const runner = makeRunner();
     expect(runner.run({ ...demo.file, units: "furlongs" }, book, "metric").kind).toBe("issues");
     expect(runner.run(demo.file, book, "metric").kind).toBe("screen");
   });
 
-  it("leaves out price and days where the book is missing or cannot be read, says why, and shows all the rest", () => {
+  it.each(["run", "quick"] as const)("leaves out price and days where the book is missing or cannot be read, says why, and shows all the rest: %s", (pace) => {
     const runner = makeRunner();
     const screenWith = (given: GivenBook): Screen => {
-      const answer = runner.run(demo.file, given, "metric");
+      const answer = runner[pace](demo.file, given, "metric");
       if (answer.kind !== "screen") throw new Error(answer.kind);
       return answer.screen;
     };
@@ -57,8 +77,13 @@ describe("the worker's runner", () => {
     };
     const [metric, imperial] = [findings("metric"), findings("imperial")];
     expect(metric.map(({ id, verdict, facts }) => ({ id, verdict, facts }))).toEqual(imperial.map(({ id, verdict, facts }) => ({ id, verdict, facts })));
-    expect(metric.filter(({ says }) => /\d (in|ft|lb)\b|\d"/.test(says))).toEqual([]);
-    expect(imperial.filter(({ says }) => /\d (mm|kg)\b/.test(says))).toEqual([]);
+    expect(metric.map(worded).filter((words) => /\d (in|ft|lb)\b|\d"/.test(words))).toEqual([]);
+    expect(imperial.map(worded).filter((words) => /\d (mm|kg)\b/.test(words))).toEqual([]);
     expect(metric.filter(({ says }, at) => says !== imperial[at]!.says).length).toBeGreaterThan(10);
+    const [slow, quick] = [runner.slow(demo.file, "imperial"), runner.quick(demo.file, book, "imperial")];
+    if (slow.kind !== "slow" || quick.kind !== "screen") throw new Error(`${slow.kind}, ${quick.kind}`);
+    const apart = [...quick.screen.findings, ...slow.slow.findings];
+    expect(new Map(apart.map(({ id, says }) => [id, says]))).toEqual(new Map(imperial.map(({ id, says }) => [id, says])));
+    expect(slow.slow.findings.filter(({ id, says }) => says !== metric.find((one) => one.id === id)?.says).length).toBeGreaterThan(0);
   });
 });

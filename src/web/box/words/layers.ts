@@ -27,6 +27,8 @@ export const LAYER_WORDS: WordsTable = {
   "buildUps{}.studs.pitch": { name: "Pitch", says: "from one stud to the next; board sizes are made for 16 in and 24 in" },
   "buildUps{}.studs.standOff": { name: "Stand-off", says: "gap from the inside plane to the back of the studs, filled with foam", why: "studs stand on the inner flats, which leaves most room" },
   "buildUps{}.studs.cornerPull": { name: "Pulled from corners", says: "clear distance from a corner to the first stud", why: "a foam gun needs about this much to reach into a corner" },
+  "buildUps{}.batts": { name: "Batts", says: "wool between the studs, flush with their inner side", why: "foam alone insulates, or nothing does" },
+  "buildUps{}.batts.row": { name: "Batt", says: "which wool, how thick, and for which pitch of studs" },
   "buildUps{}.furring": { name: "Furring", says: "bars across the studs, on their inner side", why: "boards lie on the studs themselves" },
   "buildUps{}.furring.row": { name: "Bar", says: "section of the furring" },
   "buildUps{}.furring.pitch": { name: "Pitch", says: "from one bar to the next" },

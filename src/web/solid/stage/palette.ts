@@ -17,6 +17,7 @@ export function readPalette(element: Element): Palette {
     skin: token(`skin-${kind}`),
     frame: token(`frame-${kind}`),
     foam: token(`foam-${kind}`),
+    batts: token(`batt-${kind}`),
     studs: token(`stud-${kind}`),
     board1: token(`board-${kind}`),
     board2: token(`board-${kind}`),
