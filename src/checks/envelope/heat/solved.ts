@@ -1,5 +1,5 @@
 import type { Build } from "../../../build/build.ts";
-import type { Accuracy, NotSolved, Section, SectionSolution } from "../../../physics/conduction.ts";
+import type { Accuracy, Section, SectionSolution } from "../../../physics/conduction.ts";
 import { given, type Quantity } from "../../../working/quantity.ts";
 import type { CheckContext } from "../../context.ts";
 import { type Films, OUTSIDE } from "../cuts/airs.ts";
@@ -46,7 +46,7 @@ export function makeSolver(build: Build, context: CheckContext): Solver {
 function solveOne(build: Build, context: CheckContext, planned: Planned, films: Films): SolvedSection | UnsolvedSection {
   const section = sectionOf(build, planned, films);
   const solution = context.solve(section, ACCURACY);
-  return solution.ok ? { planned, section, solution, coupling: couplingOf(planned, solution) } : { planned, reason: reasonOf(solution) };
+  return solution.ok ? { planned, section, solution, coupling: couplingOf(planned, solution) } : { planned, reason: solution.reason };
 }
 
 function couplingOf({ name }: Planned, solution: SectionSolution): Quantity<"W/(m K)"> {
@@ -59,8 +59,4 @@ function couplingOf({ name }: Planned, solution: SectionSolution): Quantity<"W/(
     size: `${quality.unknowns} unknowns; the last halving changed couplings by ${quality.couplingChange.toPrecision(2)} of their value`,
     residual: quality.imbalance,
   });
-}
-
-function reasonOf({ reason }: NotSolved): string {
-  return reason;
 }

@@ -2,6 +2,7 @@ import type { Build } from "../../../build/build.ts";
 import type { SurfaceId } from "../../../build/surface.ts";
 import type { Comparison } from "../../../working/comparison.ts";
 import type { CheckContext } from "../../context.ts";
+import { tightest } from "../../finding.ts";
 import { environmentOf } from "../cuts/airs.ts";
 import { makeSolver } from "../heat/solved.ts";
 import { type ColdPoint, coldestPoint, weightsOf } from "../moisture/coldest.ts";
@@ -69,10 +70,8 @@ export function faceAnswers(build: Build, faces: readonly SurfaceId[], context: 
 }
 
 function tightestOf(criterion: SurfaceCriterion, cases: readonly SurfaceCase[]): readonly CriterionAnswer[] {
-  const tightest = cases
-    .filter((one) => criterionOf(one) === criterion)
-    .reduce<SurfaceCase | undefined>((least, one) => (least === undefined || one.comparison.margin < least.comparison.margin ? one : least), undefined);
-  return tightest === undefined ? [] : [{ criterion, room: tightest.room.placed.name, when: tightest.month ?? "the winter design hour", comparison: tightest.comparison }];
+  const least = tightest(cases.filter((one) => criterionOf(one) === criterion));
+  return least === undefined ? [] : [{ criterion, room: least.room.placed.name, when: least.month ?? "the winter design hour", comparison: least.comparison }];
 }
 
 function criterionOf({ criterion, month }: SurfaceCase): SurfaceCriterion {

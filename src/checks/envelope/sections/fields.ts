@@ -2,7 +2,7 @@ import type { Build } from "../../../build/build.ts";
 import type { Part } from "../../../build/part.ts";
 import type { Span, Surface } from "../../../build/surface.ts";
 import { wavePoints } from "../../../geometry/trapezoid.ts";
-import { barsAcross, best, endBeyond, type Ground, groundOf, groundWith, placesBetween, roomBeside } from "./places.ts";
+import { barsAcross, best, endBeyond, type Ground, groundOf, groundWith, LEAST_ROOM, placesBetween, ROOM_ENOUGH, roomBeside } from "./places.ts";
 import { plan, planeAcross, type Planned, throughFace } from "./planned.ts";
 
 /** Bars of a face that bridge it alike, with the section that tells what one of them does. */
@@ -27,9 +27,6 @@ export interface FacePlan {
 const FLAT_FIELD = 0.1;
 /** How far the edge of a bar's section may lie from its middle, m. */
 const HALF_BAY = { least: 0.08, most: 0.32 };
-/** A line that is cut stays this far from what it should not cut, m, where it can; it counts no more beyond. */
-const ROOM_ENOUGH = 0.1;
-const LEAST_ROOM = 0.005;
 
 /** Bars that a face counts by their length; beside openings too, where the sections of edges leave them out again. */
 const REPEATED: ReadonlySet<Part["role"]> = new Set<Part["role"]>(["stud", "jamb stud", "cripple stud", "cross-member"]);

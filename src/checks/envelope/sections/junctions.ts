@@ -4,7 +4,7 @@ import type { Span, Surface, SurfaceId } from "../../../build/surface.ts";
 import { depthAt } from "../../../geometry/trapezoid.ts";
 import { type Cut, dot, minus, surfaceInCut } from "../cuts/cut.ts";
 import type { FacePlan } from "./fields.ts";
-import { barsAcross, best, endBeyond, type Ground, groundOf, roomBeside } from "./places.ts";
+import { barsAcross, best, endBeyond, type Ground, groundOf, LEAST_ROOM, ROOM_ENOUGH, roomBeside } from "./places.ts";
 import { type Flank, type Junction, OUTSIDE_SHOWN, plan, type Planned, ROOM_SHOWN } from "./planned.ts";
 
 /** Pairs of faces that meet, and the axis of the world along which they do. */
@@ -24,12 +24,10 @@ export const PAIRS: readonly (readonly [SurfaceId, SurfaceId, "x" | "y" | "z"])[
 ];
 
 /** Least reach of a window beyond the other face's finished plane, and how much further its edge is looked for, m. */
-const REACH = { least: 0.3, more: 0.35 };
+export const REACH = { least: 0.3, more: 0.35 };
 /** Where along the line two faces may be cut: this far from its ends, in these steps, m. */
 const FROM_ENDS = 0.35;
 const STEP = 0.06;
-const ROOM_ENOUGH = 0.1;
-const LEAST_ROOM = 0.005;
 /** Width of the strip that shows the plain face at a window's edge, m. */
 export const STRIP = 0.03;
 

@@ -2,14 +2,11 @@ import { type Build, surfaceOf } from "../../../build/build.ts";
 import type { Surface, SurfaceId } from "../../../build/surface.ts";
 import { blockOf, rectOnSurface, toWorld } from "../../../build/surface.ts";
 import type { FacePlan } from "./fields.ts";
-import { flankOf, spanOf, STRIP, stretchAlong } from "./junctions.ts";
-import { best, depthOf, endBeyond, type Ground, groundOf, roomBeside } from "./places.ts";
+import { flankOf, REACH, spanOf, STRIP, stretchAlong } from "./junctions.ts";
+import { best, depthOf, endBeyond, type Ground, groundOf, LEAST_ROOM, ROOM_ENOUGH, roomBeside } from "./places.ts";
 import { type Junction, OUTSIDE_SHOWN, plan, throughFace } from "./planned.ts";
 
 const MEETS: readonly SurfaceId[] = ["left", "right", "roof", "floor"];
-const REACH = { least: 0.3, more: 0.35 };
-const LEAST_ROOM = 0.005;
-const ROOM_ENOUGH = 0.1;
 
 /** Where partitions meet the side walls, the roof and the floor. */
 export function partitionJunctions(build: Build, faces: readonly FacePlan[]): readonly Junction[] {

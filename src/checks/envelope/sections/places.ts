@@ -3,6 +3,11 @@ import type { Part } from "../../../build/part.ts";
 import { blockOf, rectOnSurface, type Span, type Surface } from "../../../build/surface.ts";
 import type { Rect } from "../../../geometry/rect.ts";
 
+/** A line that is cut stays this far from what it should not cut, m, where it can; it counts no more beyond. */
+export const ROOM_ENOUGH = 0.1;
+/** A line that comes closer than this to what it should not cut is not taken, m. */
+export const LEAST_ROOM = 0.005;
+
 /** Bars, openings and partitions of a surface, for choosing where it may be cut. */
 export interface Ground {
   readonly surface: Surface;
